@@ -25,8 +25,16 @@ export const proofsToJson = (all: readonly Proven[], silent: readonly string[]):
 });
 
 function proofToJson(proof: Proof): object {
-  const { name, title, controls } = proof.requirement;
-  const head = { requirement: name, title, controls, verdict: proof.verdict, looked_into: proof.looked };
+  const { name, from, title, controls } = proof.requirement;
+  const stated = from === null ? {} : { stated_by_ladder: from };
+  const head = {
+    requirement: name,
+    ...stated,
+    title,
+    controls,
+    verdict: proof.verdict,
+    looked_into: proof.looked,
+  };
   switch (proof.verdict) {
     case 'proven':
       return { ...head, excepted: proof.excepted };

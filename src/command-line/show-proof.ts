@@ -9,7 +9,8 @@ export function proofLines(proof: Proof, hazards: ReadonlyMap<string, Hazard>, w
   const say = (text: string): readonly string[] => wrap(text, width, '    ');
   const harms = requirement.controls.flatMap((name) => say(`controls: ${hazards.get(name)?.harm ?? name}`));
   const heading = wrap(`${requirement.name}: ${requirement.title}`, width, '  ');
-  return [...heading, ...harms, ...verdictLines(proof, say), '', ''].join('\n');
+  const from = requirement.from === null ? [] : say(`Stated by the ladder "${requirement.from}".`);
+  return [...heading, ...from, ...harms, ...verdictLines(proof, say), '', ''].join('\n');
 }
 
 function verdictLines(proof: Proof, say: (text: string) => readonly string[]): readonly string[] {

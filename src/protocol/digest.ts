@@ -3,7 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import Fraction from 'fraction.js';
 import type { WholeFile } from './based-on/whole-file.ts';
-import type { Protocol } from './protocol.ts';
+import type { Ladder, Protocol } from './protocol.ts';
 
 /** The number of the language. A change of what a protocol means has a higher one. */
 export const language = 1;
@@ -27,9 +27,20 @@ export function digestOf(
 ): { digest: string; logicDigest: string } {
   const digests = basedOn.length === 0 ? undefined : basedOn.map((parent) => parent.digest);
   const own = { language, protocol: file, based_on: digests };
-  const lent = { observations: Object.fromEntries(observations), ladder };
+  const lent = { observations: Object.fromEntries(observations), ladder: withoutStates(ladder) };
   const deciding = { ...own, protocol: withoutReview(file) };
   return { digest: digestOfBoth(own, lent, nothing), logicDigest: digestOfBoth(deciding, lent, wording) };
+}
+
+const bare = new WeakMap<Ladder, Ladder>();
+
+/** What a hospital asks of everything on its ladder makes no protocol on it another one, and no sealed edition. */
+export function withoutStates(ladder: Ladder): Ladder {
+  const { states, ...rest } = ladder;
+  if (!states) return ladder;
+  const known = bare.get(ladder) ?? rest;
+  bare.set(ladder, known);
+  return known;
 }
 
 /** What is only asked of a protocol as a whole, and decides nothing. */

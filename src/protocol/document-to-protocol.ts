@@ -18,6 +18,11 @@ import { readLadder } from './read-ladder.ts';
 import { readMeasure } from './read-measure.ts';
 import { checkSources, readRule } from './read-rule.ts';
 import { readRequirements } from './requirements/read-requirements.ts';
+import {
+  readStates,
+  requirementsOfLadder,
+  withThoseOfLadder,
+} from './requirements/requirements-of-ladder.ts';
 import { withQuantities } from './measure-quantities.ts';
 import { digestOf } from './digest.ts';
 import { observationsRead, operandsOfMeasure, operandsOfCondition, rulesNamed } from './walk.ts';
@@ -97,6 +102,7 @@ export function documentToLadder(document: Document): {
   if (!file) return { ladder: null, problems };
   const findings: Finding[] = [];
   const ladder = readLadder(file, reporter(findings));
+  readStates(ladder, reporter(findings));
   const found = [...problems, ...findingsToProblems(document, findings)];
   return { ladder: hasErrors(found) ? null : ladder, problems: found };
 }
@@ -120,6 +126,7 @@ function readParts(file: WholeFile, names: Names, report: Report): Draft {
     return { name, of: readConditions(of, path, reading), path };
   });
   const readRules = rules.filter((rule) => rule !== null);
+  const readFaults = faults.filter((fault) => fault !== null);
   return {
     name: file.protocol,
     edition: file.edition,
@@ -143,7 +150,7 @@ function readParts(file: WholeFile, names: Names, report: Report): Draft {
       ({ lower, higher }) => names.observations.has(lower) && names.observations.has(higher),
     ),
     limits: names.limits,
-    faults: faults.filter((fault) => fault !== null),
+    faults: readFaults,
     measures: measuresInOrder(
       measures.filter((measure) => measure !== null),
       report,
@@ -153,7 +160,12 @@ function readParts(file: WholeFile, names: Names, report: Report): Draft {
     partitions: new Map(partitions.map((each) => [each.name, each])),
     ordinary: file.ordinary ? readCondition(file.ordinary, ['ordinary'], reading) : null,
     mustSay: readMustSay(file, reading),
-    ...readRequirements(file, reading),
+    ...withThoseOfLadder(
+      readRequirements(file, reading),
+      names.ladder
+        ? requirementsOfLadder(names.ladder, names.observations, readFaults)
+        : { hazards: new Map(), requirements: [] },
+    ),
   };
 }
 

@@ -3,7 +3,7 @@ import type { Path } from '../problems/place.ts';
 import type { Contradiction, ObservationEntry } from '../vocabulary/observation.ts';
 import type { Dimension, Unit } from '../vocabulary/units.ts';
 import type { Condition, NumberOperand, Operand } from './condition.ts';
-import type { Hazard, Requirement } from './requirements/requirement.ts';
+import type { Hazard, Requirement, RequirementsFile } from './requirements/requirement.ts';
 
 export type { Band, Contradiction, ObservationEntry } from '../vocabulary/observation.ts';
 export type {
@@ -104,6 +104,8 @@ export interface Ladder {
   readonly title: string;
   /** Lowest first. */
   readonly levels: readonly Level[];
+  /** What it states that must always hold of whatever stands on it, as its file says it; not there where it states nothing. */
+  readonly states?: RequirementsFile;
 }
 
 export interface Level {

@@ -37,7 +37,14 @@ export function readLadder(file: File.LadderFile, report: Report): Ladder {
     edition: file.edition,
     title: file.title ?? plainWords(file.ladder),
     levels: file.levels.map(readLevel),
+    ...statesOf(file),
   };
+}
+
+/** A ladder without either stays the one that it was, with the same digest. */
+function statesOf({ hazards, must_always: asked }: File.LadderFile): Pick<Ladder, 'states'> {
+  if (!hazards && !asked) return {};
+  return { states: { ...(hazards ? { hazards } : {}), ...(asked ? { must_always: asked } : {}) } };
 }
 
 function readLevel(file: File.Level): Level {

@@ -5,7 +5,7 @@ import { compile, type Compiled } from '../outcome/compile.ts';
 import type { Path } from '../problems/place.ts';
 import { hasErrors, reporter, type Finding, type Problem, type Report } from '../problems/problem.ts';
 import { reportReviewDate } from '../protocol/checks/review-date.ts';
-import { digestOfLogicParts, digestOfParts } from '../protocol/digest.ts';
+import { digestOfLogicParts, digestOfParts, withoutStates } from '../protocol/digest.ts';
 import { nearestOf, type Names } from '../protocol/names.ts';
 import { namesOfWard } from './names-of-ward.ts';
 import type { Condition, Ladder, Protocol, Source } from '../protocol/protocol.ts';
@@ -86,12 +86,12 @@ function readWard(file: File.WardFile, { ladder, protocols, today }: WardSurroun
     own: ownProtocol(file, known, vocabulary.observations),
     digest: digestOfParts({
       ward: file,
-      ladder: known,
+      ladder: withoutStates(known),
       protocols: members.map(({ protocol }) => protocol.digest),
     }),
     logicDigest: digestOfLogicParts({
       ward: file,
-      ladder: known,
+      ladder: withoutStates(known),
       protocols: members.map(({ protocol }) => protocol.logicDigest),
     }),
   };

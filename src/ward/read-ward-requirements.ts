@@ -2,6 +2,7 @@ import type * as File from '../shape/generated/types.ts';
 import type { Report } from '../problems/problem.ts';
 import type { Ladder, Protocol } from '../protocol/protocol.ts';
 import { checkWheres } from '../protocol/requirements/check-wheres.ts';
+import { requirementsOfLadder, withThoseOfLadder } from '../protocol/requirements/requirements-of-ladder.ts';
 import { readRequirements, type Requirements } from '../protocol/requirements/read-requirements.ts';
 import { namesOfWard } from './names-of-ward.ts';
 import { ownProtocol } from './own-protocol.ts';
@@ -21,7 +22,8 @@ export function readWardRequirements(
   const read = readRequirements(file, { names, report });
   const protocol: Protocol = { ...ownProtocol(file, ladder, declared), observations, ...read };
   checkWheres({ protocol, file: { observations: {}, rules: [], ...noProtocol }, today: null }, report);
-  return read;
+  const faults = members.flatMap((each) => each.faults);
+  return withThoseOfLadder(read, requirementsOfLadder(ladder, observations, faults));
 }
 
 /** The checks of conditions look at no file. */

@@ -54,7 +54,7 @@ test('the order is level, why, what is missing, measures, values, edition, cauti
     '\nMEASURES\n',
     'NOT STATED BY ANYBODY',
     'CONVERTED OR ROUNDED',
-    'pressure_reading, edition 1, sha256:',
+    `pressure_reading, edition ${askable('pressure_reading').protocol.edition}, sha256:`,
     'the paper policy wins',
   ].map((words) => text.indexOf(words));
   expect(places.every((place) => place >= 0)).toBe(true);

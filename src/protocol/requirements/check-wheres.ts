@@ -17,7 +17,7 @@ const ofConditions: readonly Check[] = [
 /** Asks of the conditions of requirements what is asked of those of rules. Only what is found in a requirement is told. */
 export const checkWheres: Check = (checked, report) => {
   const { protocol } = checked;
-  const wheres = protocol.requirements.flatMap(({ where }) => where ?? []);
+  const wheres = protocol.requirements.flatMap(({ where, from }) => (from === null && where ? [where] : []));
   if (wheres.length === 0) return;
   const partitions = new Map([['must_always', { name: 'must_always', of: wheres, path: ['must_always'] }]]);
   for (const check of ofConditions)

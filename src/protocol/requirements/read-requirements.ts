@@ -6,13 +6,7 @@ import { checkSources } from '../read-rule.ts';
 import type { Reading } from '../reading.ts';
 import { plainWords } from '../words.ts';
 import { readAsks } from './read-asks.ts';
-import type { Hazard, Requirement } from './requirement.ts';
-
-/** The part of a file, of a protocol or of a ward policy, that states what must always hold. */
-export interface RequirementsFile {
-  readonly hazards?: Readonly<Record<string, File.Hazard>>;
-  readonly must_always?: readonly (File.Requirement | File.WardRequirement)[];
-}
+import type { Hazard, Requirement, RequirementsFile } from './requirement.ts';
 
 /** What must always hold, and the hazards that this controls. */
 export interface Requirements {
@@ -67,6 +61,7 @@ function readRequirement(
   if (!asks || (file.where && !where)) return null;
   return {
     name: file.requirement,
+    from: null,
     title: file.title ?? plainWords(file.requirement),
     controls: file.controls,
     because: file.because ?? null,

@@ -1,5 +1,12 @@
+import type * as File from '../../shape/generated/types.ts';
 import type { Path } from '../../problems/place.ts';
 import type { Condition } from '../condition.ts';
+
+/** The part of a file, of a protocol, a ladder or a ward policy, that states what must always hold. */
+export interface RequirementsFile {
+  readonly hazards?: Readonly<Record<string, File.Hazard>>;
+  readonly must_always?: readonly (File.Requirement | File.WardRequirement)[];
+}
 
 /** What can go wrong for a patient. */
 export interface Hazard {
@@ -12,6 +19,8 @@ export interface Hazard {
 /** What must hold for every possible set. */
 export interface Requirement {
   readonly name: string;
+  /** The ladder that states it; null when the file itself does. */
+  readonly from: string | null;
   readonly title: string;
   /** Names of hazards. */
   readonly controls: readonly string[];

@@ -7,6 +7,13 @@ export { atEnd, TooManyPieces } from './nodes.ts';
 /** A function of a set, as a number: the same function has the same number. Good only for the store that made it. */
 export type Diagram = number;
 
+/** How many values a variable has, which of its pieces are lacks that count, and the last of all its pieces. */
+export interface Lacking {
+  readonly values: number;
+  readonly lacks: readonly number[];
+  readonly last: number;
+}
+
 /**
  * Functions of a set, held as decision diagrams: variables are asked in one order, each asked for the stretch of pieces that its
  * value lies in. Equal functions are one and the same diagram, so that two are compared by their numbers.
@@ -51,10 +58,22 @@ export class Diagrams {
     return Array.from({ length: to - from }, (_, index) => nodes.endAt(from + index));
   }
 
-  /** Asks a variable: up to each end, itself included, the function goes on as the kid beside it. */
+  kidsOf(diagram: Diagram): readonly Diagram[] {
+    const nodes = this.#nodes;
+    const [from, to] = [nodes.first(diagram), nodes.first(diagram + 1)];
+    return Array.from({ length: to - from }, (_, index) => nodes.kidAt(from + index));
+  }
+
+  /** Asks a variable: up to each end, itself included, the function goes on as the kid beside it. A stretch without a piece is none. */
   node(variable: number, ends: readonly number[], kids: readonly Diagram[]): Diagram {
     const begun = this.#nodes.begin();
-    kids.forEach((kid, index) => this.#nodes.push(begun, ends[index] as number, kid));
+    let before = -1;
+    kids.forEach((kid, index) => {
+      const end = ends[index] as number;
+      if (end <= before) return;
+      this.#nodes.push(begun, end, kid);
+      before = end;
+    });
     return this.#nodes.made(begun, variable);
   }
 
@@ -108,6 +127,66 @@ export class Diagrams {
       return made;
     };
     return shift(diagram);
+  }
+
+  /** The same function with one variable asked of other pieces: of each, the piece that stands at its place. */
+  relabelled(diagram: Diagram, variable: number, pieces: readonly number[]): Diagram {
+    return this.#each(`relabel ${variable} ${pieces.join()}`, diagram, variable, (each) =>
+      this.node(
+        variable,
+        [...pieces.keys()],
+        pieces.map((piece) => this.at(each, piece)),
+      ),
+    );
+  }
+
+  /** The same function with a truth in the place of a variable of two pieces. The truth asks nothing that comes before the variable. */
+  substituted(diagram: Diagram, variable: number, truth: Diagram): Diagram {
+    return this.#each(`put ${variable} ${truth}`, diagram, variable, (each) =>
+      this.choose(truth, this.at(each, 1), this.at(each, 0)),
+    );
+  }
+
+  /** Whether the function can hold when each of some variables has its own piece or lacks it; a lack itself is asked of no more. */
+  orLacking(diagram: Diagram, lacks: ReadonlyMap<number, Lacking>): Diagram {
+    const number = this.#numberOf(`or lacking ${[...lacks.keys()].join()}`);
+    const of = (each: Diagram): Diagram => {
+      const own = this.variableOf(each);
+      if (own === atEnd) return each;
+      const known = this.#done.get(number, each, each);
+      if (known !== -1) return known;
+      const here = lacks.get(own);
+      const made = here ? this.#orLackingHere(each, here, of) : this.#below(each, of);
+      this.#done.set(number, each, each, made);
+      return made;
+    };
+    return of(diagram);
+  }
+
+  #orLackingHere(
+    diagram: Diagram,
+    { values, lacks, last }: Lacking,
+    of: (each: Diagram) => Diagram,
+  ): Diagram {
+    const lacking = this.or(...lacks.map((piece) => of(this.at(diagram, piece))));
+    const ends = [...this.endsOf(diagram).filter((end) => end < values - 1), values - 1];
+    const kids = ends.map((end) => this.or(of(this.at(diagram, end)), lacking));
+    return this.node(this.variableOf(diagram), [...ends, last], [...kids, lacking]);
+  }
+
+  /** Something done at one variable, wherever it is asked. */
+  #each(name: string, diagram: Diagram, variable: number, here: (each: Diagram) => Diagram): Diagram {
+    const number = this.#numberOf(name);
+    const of = (each: Diagram): Diagram => {
+      const own = this.variableOf(each);
+      if (own > variable) return each;
+      const known = this.#done.get(number, each, each);
+      if (known !== -1) return known;
+      const made = own < variable ? this.#below(each, of) : here(each);
+      this.#done.set(number, each, each, made);
+      return made;
+    };
+    return of(diagram);
   }
 
   #pair(operation: Pairwise, number: number, left: Diagram, right: Diagram): Diagram {

@@ -4,10 +4,12 @@ import type { Input } from '../../logic/inputs.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
 import type { Diagram, Diagrams } from './diagrams.ts';
 import { inputDiagram } from './input-diagrams.ts';
+import { added, linearSum } from './linear-sum.ts';
 import { numbersBehind, stepsOfLogic, type Named } from './numbers-behind.ts';
 import { atMost, below, higher, lower, minus, plus, times, type Pairwise } from './pairwise.ts';
 import { rowsOf } from './rows.ts';
 import type { Space } from './space.ts';
+import { sumDiagram } from './sum-diagram.ts';
 
 const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
   '+': plus,
@@ -18,6 +20,12 @@ const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
   '<': below,
   '<=': atMost,
 };
+
+/** What stands for a look back: for a number of it as it enters logic, and for a comparison that reads one. */
+export interface LookBacks {
+  readonly input: (input: Input) => Diagram;
+  readonly comparison: (operator: '<' | '<=', left: Logical, right: Logical) => Diagram;
+}
 
 /**
  * The answers of one logic as functions of the set. What two logics share is worked out once: they are told apart by how they are
@@ -33,9 +41,16 @@ export class LogicDiagrams {
   readonly #numberOf: (logical: Logical) => number;
   readonly #named: ReadonlyMap<string, Named>;
 
-  /** `protocol`: whose limits and look backs the logic reads. */
-  constructor(space: Space, logic: Logic, protocol: Protocol = space.protocol) {
-    [this.#space, this.#logic, this.#protocol] = [space, logic, protocol];
+  readonly #lookBacks: LookBacks | null;
+
+  /** `protocol`: whose limits and look backs the logic reads. `lookBacks`: what is known of earlier sets; nothing, without. */
+  constructor(
+    space: Space,
+    logic: Logic,
+    protocol: Protocol = space.protocol,
+    lookBacks: LookBacks | null = null,
+  ) {
+    [this.#space, this.#logic, this.#protocol, this.#lookBacks] = [space, logic, protocol, lookBacks];
     this.#numberOf = space.same.of({ logic, protocol });
     this.#named = stepsOfLogic(logic);
   }
@@ -65,7 +80,8 @@ export class LogicDiagrams {
 
   #input(input: Input, key: number): Diagram {
     if (input.of === 'limit') return this.#store.leaf(this.#protocol.limits.get(input.owner)?.value ?? 0);
-    return inputDiagram(input, this.#space, this.#store) ?? this.#space.free(`input ${key}`);
+    const own = inputDiagram(input, this.#space, this.#store);
+    return own ?? this.#lookBacks?.input(input) ?? this.#space.free(`input ${key}`);
   }
 
   #operation(operator: Operator, parts: readonly Logical[], key: number): Diagram {
@@ -115,10 +131,19 @@ export class LogicDiagrams {
     if (inB?.[0] === 'min') return store.and(...inB[1].map((part) => again(a, part)));
     if (inB?.[0] === 'max') return store.or(...inB[1].map((part) => again(a, part)));
     const behind = numbersBehind([a, b], this.#named);
-    if (behind.some(({ of }) => of === 'look_back')) return this.#space.free(`comparison ${key}`);
+    if (behind.some(({ of }) => of === 'look_back'))
+      return this.#lookBacks?.comparison(operator, a, b) ?? this.#space.free(`comparison ${key}`);
     const reckoned = behind.some(({ owner }) => this.#space.isStepwise(owner));
     if (!reckoned) return store.pair(pairwise[operator] as Pairwise, this.of(a), this.of(b));
-    return rowsOf({ [operator]: [a, b] }, { logic: this.#logic, protocol: this.#protocol }, this.#space);
+    const of = { logic: this.#logic, protocol: this.#protocol };
+    return this.#sum(operator, a, b) ?? rowsOf({ [operator]: [a, b] }, of, this.#space);
+  }
+
+  /** The comparison of two plain sums; null when they are none. */
+  #sum(operator: '<' | '<=', left: Logical, right: Logical): Diagram | null {
+    const limit = ({ owner }: Input): number => this.#protocol.limits.get(owner)?.value ?? 0;
+    const [one, two] = [left, right].map((each) => linearSum(each, this.#named, limit));
+    return one && two ? sumDiagram(added(one, two, -1), operator === '<', this.#space) : null;
   }
 
   /** What a step is, not what it is called. */

@@ -5,7 +5,7 @@ import { clustersOf } from './clusters.ts';
 import { couplingsOf } from './couplings.ts';
 import { Diagrams, type Diagram } from './diagrams.ts';
 import { partOf } from './input-diagrams.ts';
-import { validSets } from './valid-sets.ts';
+import { agesAllow, withoutContradictions } from './valid-sets.ts';
 import { variablesOf, type Variable } from './variables.ts';
 
 /**
@@ -23,20 +23,28 @@ export class Space {
   readonly known = new Map<number, Diagram>();
   /** What must all hold for a set to be one: nothing contradicts, and every value is possible at the age. */
   readonly valid: readonly Diagram[];
+  /** The part of that which the ages say, by the place of the observation of which they say it. */
+  readonly ages: ReadonlyMap<number, Diagram>;
   /** The place of the number that most of the last cluster is reckoned from; −1 where nothing is reckoned with. */
   readonly lastHub: number;
   readonly #free = new Map<string, Diagram>();
 
-  constructor(protocol: Protocol, asked: readonly Protocol[] = [protocol]) {
+  /** `mayLack`: of which observations a set may have no value; of all, without. */
+  constructor(
+    protocol: Protocol,
+    asked: readonly Protocol[] = [protocol],
+    mayLack: (name: string) => boolean = () => true,
+  ) {
     this.protocol = protocol;
-    this.variables = variablesOf(asked);
+    this.variables = variablesOf(asked, mayLack);
     this.placeOf = new Map(
       this.variables.map(({ observation: { name }, member }, place) => [
         member === null ? name : `${name}:${member}`,
         place,
       ]),
     );
-    this.valid = validSets(this);
+    this.ages = agesAllow(this);
+    this.valid = [...withoutContradictions(this), ...this.ages.values()];
     this.lastHub = lastHubOf(asked, this.variables);
   }
 

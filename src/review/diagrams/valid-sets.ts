@@ -12,12 +12,19 @@ interface Asked extends Ordered {
   readonly store: Diagrams;
 }
 
-/** What must all hold for a set to be one: nothing in it contradicts, and every value, and what is missing, is as the age allows. */
-export function validSets(asked: Asked): readonly Diagram[] {
-  const pairs = readerOf(asked.protocol).contradictions.map((pair) => withoutContradiction(pair, asked));
-  const ages = [...asked.protocol.observations.values()].map((each) => asAgeAllows(each, asked));
-  return [...pairs, ...ages].filter((each) => each !== asked.store.yes);
-}
+/** That nothing in a set contradicts. */
+export const withoutContradictions = (asked: Asked): readonly Diagram[] =>
+  readerOf(asked.protocol)
+    .contradictions.map((pair) => withoutContradiction(pair, asked))
+    .filter((each) => each !== asked.store.yes);
+
+/** That each value, and what is missing, is as the age allows: by the place of the observation. */
+export const agesAllow = (asked: Asked): ReadonlyMap<number, Diagram> =>
+  new Map(
+    [...asked.protocol.observations.values()]
+      .map((each) => [asked.placeOf.get(each.name) as number, asAgeAllows(each, asked)] as const)
+      .filter(([, each]) => each !== asked.store.yes),
+  );
 
 function withoutContradiction(pair: Pair, { variables, placeOf, store }: Asked): Diagram {
   const [lower, higher] = [pair.lower.name, pair.higher.name].map((name) => placeOf.get(name) as number) as [

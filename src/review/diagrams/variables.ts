@@ -56,9 +56,10 @@ const many = 5000;
 
 /**
  * The variables of some protocols that are asked together, in the order in which diagrams ask them: first the numbers that are reckoned with, those that meet beside
- * each other and the largest clusters of them first; in a cluster first what most is reckoned from.
+ * each other and the largest clusters of them first; in a cluster first what most is reckoned from. `mayLack`: which may have
+ * no value.
  */
-export function variablesOf(protocols: readonly Protocol[]): Variable[] {
+export function variablesOf(protocols: readonly Protocol[], mayLack: (name: string) => boolean): Variable[] {
   const observations = new Map(protocols.flatMap((protocol) => [...protocol.observations]));
   const couplings = couplingsOf(protocols);
   const clusters = clustersOf(protocols, [...couplings.keys()]);
@@ -74,7 +75,7 @@ export function variablesOf(protocols: readonly Protocol[]): Variable[] {
   const inOrder = [...observations.values()].sort((left, right) => byRank(rank(left), rank(right)));
   return inOrder.flatMap((observation) => {
     const starts = couplings.has(observation.name) ? null : startsOf(observation, protocols);
-    return questionsOf(observation, starts);
+    return questionsOf(observation, starts, mayLack(observation.name) ? lacksOf(observation) : []);
   });
 }
 
@@ -86,9 +87,12 @@ function sizeOf(observation: Observation | undefined): number {
 const byRank = (left: readonly number[], right: readonly number[]): number =>
   left.map((each, index) => each - (right[index] as number)).find((each) => each !== 0) ?? 0;
 
-function questionsOf(observation: Observation, starts: readonly number[] | null): Variable[] {
+function questionsOf(
+  observation: Observation,
+  starts: readonly number[] | null,
+  lacks: readonly Lack[],
+): Variable[] {
   const { kind, choices } = observation;
-  const lacks = lacksOf(observation);
   const none = { low: 0, high: 0 };
   if (kind === 'number') {
     const span = possibleRange(observation);

@@ -40,9 +40,11 @@ export function enterOf(box: Box, space: Space, seconds: ReadonlyMap<number, Sec
     const { blank } = leaf;
     if (blank) {
       const [least, most] = range(blank.by);
-      [rises, falls] = most === 0 ? [rises, falls] : blank.both ? [1, 1] : wayOfPart(blank.widens);
+      // What lacks in both sets is the same in both; what may lack, and moves where it does not, may do either.
+      const stays = Number(!second || least > 0);
+      if (most > 0) [rises, falls] = blank.both ? [stays, stays] : wayOfPart(blank.widens);
       if (blank.both) first = mixed(first, blank, least, most);
-      then = blank.both ? first : mixed(then, blank, least, most);
+      then = blank.both && !second ? first : mixed(then, blank, least, most);
     }
     put(known, place, [...first, ...then]);
     order(known, place, rises, falls);

@@ -150,7 +150,7 @@ export class Program {
     const { kind, parts } = this.nodes[part] as Node;
     if (kind === 'not') return parts[0] as number;
     // So that what is written as "none of these" and as "each of these not" is one node.
-    if ((kind === 'min' || kind === 'max') && parts.every((each) => this.#isTruth(each)))
+    if ((kind === 'min' || kind === 'max') && parts.every((each) => this.isTruth(each)))
       return this.#end(
         kind === 'min' ? 'max' : 'min',
         parts.map((each) => this.not(each)),
@@ -217,7 +217,7 @@ export class Program {
   /** Of truths: what holds never changes an `and`, what does not never an `or`, and the other way round either decides it. */
   #withoutIdle(kind: Kind, parts: readonly number[]): readonly number[] {
     if (kind !== 'min' && kind !== 'max') return parts;
-    if (!parts.every((part) => this.#isTruth(part))) return parts;
+    if (!parts.every((part) => this.isTruth(part))) return parts;
     const [idle, deciding] = kind === 'min' ? [1, 0] : [0, 1];
     const decided = parts.find((part) => this.nodes[part]?.constant === deciding);
     if (decided !== undefined) return [decided];
@@ -225,11 +225,12 @@ export class Program {
     return open.length === 0 ? parts.slice(0, 1) : open;
   }
 
-  #isTruth(part: number): boolean {
+  /** Whether a node is 0 or 1, whatever the set. */
+  isTruth(part: number): boolean {
     const { kind, constant, all, parts, leaf } = this.nodes[part] as Node;
     if (constant !== null) return constant === 0 || constant === 1;
     if (all) return all.every((value) => value === 0 || value === 1);
-    if (kind === 'min' || kind === 'max') return parts.every((each) => this.#isTruth(each));
+    if (kind === 'min' || kind === 'max') return parts.every((each) => this.isTruth(each));
     return kind === 'below' || kind === 'at_most' || kind === 'not' || isFlag(leaf);
   }
 

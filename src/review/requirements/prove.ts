@@ -7,15 +7,19 @@ import { breaking } from './confirm.ts';
 import { exampleOf } from './example.ts';
 import { impossibleOf } from './impossible.ts';
 import type { Because, Example, Excepted, Proof } from './proof.ts';
-import type { Question } from './question.ts';
+import type { Question, Setting } from './question.ts';
 import { blankOf, hiding, questionOf } from './questions-of.ts';
 import { search, type Searched } from './search.ts';
 import { seriesOf } from './series.ts';
 import { subjectOfProtocol, subjectOfWard, type Subject } from './subject.ts';
+import { noneBreaks } from './whole/none-breaks.ts';
 import { givensOf } from './witness.ts';
 
 /** So many groups of sets are looked into for one requirement, and no more. */
 export const mostGroups = 20_000;
+
+/** After so many groups the question is asked of all sets at once, which shows no example; where that settles nothing, groups are looked into again. */
+const fewGroups = 400;
 
 export interface Watching {
   /** Told now and then: which requirement is asked, of how many, and how many groups of sets were looked into. */
@@ -85,17 +89,17 @@ function prove(requirement: Requirement, reads: Reads, subject: Subject, watch: 
   });
   const isSure = !looksAtAnAverage(subject);
   if (some.kind === 'none') return unknown(isSure ? 'about_no_set' : 'average', some.looked);
-  const { searched, example } = searchFor(requirement, question, reads, subject, watch);
+  const settle = (most: number): ReturnType<typeof searchFor> =>
+    searchFor(requirement, question, reads, subject, { ...watch, most });
+  const begun = settle(Math.min(watch.most, fewGroups));
+  if (begun.searched.kind === 'too_large' && isSure && noneBreaks(setting))
+    return proven(setting, reads, watch, some.looked + begun.searched.looked);
+  const goesOn = begun.searched.kind === 'too_large' && watch.most > fewGroups;
+  const { searched, example } = goesOn ? settle(watch.most) : begun;
   const looked = some.looked + searched.looked;
   switch (searched.kind) {
     case 'none':
-      if (!isSure) return unknown('average', looked);
-      return {
-        requirement,
-        looked,
-        verdict: 'proven',
-        excepted: exceptedOf(requirement, reads, subject, watch),
-      };
+      return isSure ? proven(setting, reads, watch, looked) : unknown('average', looked);
     case 'found':
       return example ? { requirement, looked, verdict: 'refuted', example } : unknown('earlier_sets', looked);
     case 'open':
@@ -104,6 +108,13 @@ function prove(requirement: Requirement, reads: Reads, subject: Subject, watch: 
       return unknown(searched.kind, looked);
   }
 }
+
+const proven = ({ requirement, subject }: Setting, reads: Reads, watch: Watch, looked: number): Proof => ({
+  requirement,
+  looked,
+  verdict: 'proven',
+  excepted: exceptedOf(requirement, reads, subject, watch),
+});
 
 /** An average may lie between two steps, and only whole steps are looked at: so a set that is found is one, and that there is none is not known. */
 const looksAtAnAverage = ({ parts }: Subject): boolean =>

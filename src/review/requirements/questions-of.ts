@@ -29,7 +29,7 @@ type OfSets = Exclude<Asks, { kind: 'getting_worse_never_lowers' | 'fault_never_
 
 function ofSets(setting: Setting, asks: OfSets): Question {
   const space = freshSpace(setting);
-  const both = asked(setting.requirement);
+  const both = lackingWhere(setting.requirement);
   const lacks: Lacks = { both, second: new Set() };
   for (const name of both) space.add(lackOf(name, 2));
   const made = drawn(setting.subject, space, lacks);
@@ -56,7 +56,7 @@ function ofSets(setting: Setting, asks: OfSets): Question {
 }
 
 /** The observations of which a condition asks whether they are known, or could not be obtained: of these sets may lack them. */
-function asked({ where }: Requirement): Set<string> {
+export function lackingWhere({ where }: Requirement): Set<string> {
   if (!where) return new Set();
   const facts = [...comparisonsIn(where)].filter(({ kind }) => kind === 'known' || kind === 'unobtainable');
   return new Set(facts.flatMap((each) => ('observation' in each ? [each.observation] : [])));
@@ -81,7 +81,10 @@ function gettingWorse(
   const space = freshSpace(setting);
   const moved = space.at(observation);
   if ('through' in way) reorder(space, moved, way.through);
-  const made = drawn(setting.subject, space, { both: new Set(), second: new Set() });
+  const both = lackingWhere(setting.requirement);
+  both.delete(observation);
+  for (const name of both) space.add(lackOf(name, 2));
+  const made = drawn(setting.subject, space, { both, second: new Set() });
   const by = 'going' in way && way.going === 'down' ? -1 : 1;
   const seconds = new Map<number, Second>([[moved, { kind: 'moved', by }]]);
   followed(setting.subject, space, observation, by, seconds);

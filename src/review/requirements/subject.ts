@@ -34,7 +34,7 @@ export interface Subject {
 }
 
 /** Names of the partitions under which conditions stand in logic; no name of a file holds a blank. */
-export const whereOf = ({ name }: Requirement): string => `where ${name}`;
+export const whereOf = ({ name, from }: Requirement): string => `where ${from ?? ''} ${name}`;
 export const faultOf = (name: string): string => `fault ${name}`;
 
 export const subjectOfProtocol = (protocol: Protocol, limits: Requirement['limits']): Subject =>

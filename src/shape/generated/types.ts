@@ -545,6 +545,16 @@ export interface LadderFile {
    * The levels, lowest first. A higher level never answers or reassesses later than a lower one.
    */
   readonly levels: readonly Level[];
+  /**
+   * The hazards that the safety requirements control: what can go wrong for a patient, by name.
+   */
+  readonly hazards?: {
+    readonly [k: string]: Hazard;
+  };
+  /**
+   * Safety requirements of every protocol and every ward policy on this ladder. One that names an observation is asked of those that read it, one about faults of technique of those that have some.
+   */
+  readonly must_always?: readonly WardRequirement[];
 }
 
 /**

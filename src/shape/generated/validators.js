@@ -8264,6 +8264,12 @@ const schema99 = {
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
     about: { $ref: 'dictionary.schema.json#/$defs/text' },
     levels: { type: 'array', items: { $ref: '#/$defs/level' }, minItems: 2, maxItems: 20 },
+    hazards: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'protocol.schema.json#/$defs/hazard' },
+    },
+    must_always: { type: 'array', items: { $ref: 'ward.schema.json#/$defs/requirement' }, maxItems: 50 },
   },
   required: ['ladder', 'edition', 'levels'],
   additionalProperties: false,
@@ -9142,6 +9148,2291 @@ function validate365(
 }
 validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema140 = {
+  type: 'object',
+  properties: {
+    harm: { $ref: 'dictionary.schema.json#/$defs/text' },
+    severity: { type: 'string', enum: ['slight', 'serious', 'life_threatening'] },
+    owner: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['harm', 'severity', 'owner'],
+  additionalProperties: false,
+};
+
+function validate562(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate562.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate562.errors = vErrors;
+  return errors === 0;
+}
+validate562.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate588(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate588.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.harm === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'harm' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.severity === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'severity' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.owner === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'owner' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'harm' || key0 === 'severity' || key0 === 'owner')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.harm !== undefined) {
+      if (
+        !validate562(data.harm, {
+          instancePath: instancePath + '/harm',
+          parentData: data,
+          parentDataProperty: 'harm',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate562.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.severity !== undefined) {
+      let data1 = data.severity;
+      if (typeof data1 !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (!(data1 === 'slight' || data1 === 'serious' || data1 === 'life_threatening')) {
+        const err5 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema140.properties.severity.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.owner !== undefined) {
+      if (
+        !validate562(data.owner, {
+          instancePath: instancePath + '/owner',
+          parentData: data,
+          parentDataProperty: 'owner',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate562.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate588.errors = vErrors;
+  return errors === 0;
+}
+validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema161 = {
+  type: 'object',
+  properties: {
+    requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    controls: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+    where: { $ref: 'protocol.schema.json#/$defs/condition' },
+    limits: { type: 'string', enum: ['as_written'] },
+    level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+    level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+    getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+    nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+    no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+    fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+    always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+  },
+  required: ['requirement', 'controls'],
+  additionalProperties: false,
+};
+
+function validate593(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate593.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate593.errors = vErrors;
+  return errors === 0;
+}
+validate593.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate595(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate595.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate595.errors = vErrors;
+  return errors === 0;
+}
+validate595.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema116 = {
+  type: 'object',
+  properties: {
+    all: { $ref: '#/$defs/conditions' },
+    any: { $ref: '#/$defs/conditions' },
+    none: { $ref: '#/$defs/conditions' },
+    at_least_of: { $ref: '#/$defs/at_least_of' },
+    rule: { $ref: '#/$defs/name' },
+  },
+  additionalProperties: { $ref: '#/$defs/comparison' },
+  minProperties: 1,
+  maxProperties: 100,
+};
+const schema117 = {
+  type: 'object',
+  properties: {
+    below: { $ref: '#/$defs/quantity' },
+    above: { $ref: '#/$defs/quantity' },
+    at_most: { $ref: '#/$defs/quantity' },
+    at_least: { $ref: '#/$defs/quantity' },
+    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+    is: { type: ['string', 'boolean'], maxLength: 60 },
+    one_of: { $ref: '#/$defs/names' },
+    known: { $ref: '#/$defs/yes' },
+    unobtainable: { $ref: '#/$defs/yes' },
+    accepted: { $ref: '#/$defs/text' },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+
+function validate398(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate398.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  validate398.errors = vErrors;
+  return errors === 0;
+}
+validate398.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema114 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+
+function validate389(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate389.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate389.errors = vErrors;
+  return errors === 0;
+}
+validate389.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate401(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate401.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 200) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 200 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate389(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate389.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate401.errors = vErrors;
+  return errors === 0;
+}
+validate401.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate419(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate419.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate419.errors = vErrors;
+  return errors === 0;
+}
+validate419.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate391(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate391.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate391.errors = vErrors;
+  return errors === 0;
+}
+validate391.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate412(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate412.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema117.properties, key0)) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.below !== undefined) {
+      if (
+        !validate398(data.below, {
+          instancePath: instancePath + '/below',
+          parentData: data,
+          parentDataProperty: 'below',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate398.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.above !== undefined) {
+      if (
+        !validate398(data.above, {
+          instancePath: instancePath + '/above',
+          parentData: data,
+          parentDataProperty: 'above',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate398.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_most !== undefined) {
+      if (
+        !validate398(data.at_most, {
+          instancePath: instancePath + '/at_most',
+          parentData: data,
+          parentDataProperty: 'at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate398.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least !== undefined) {
+      if (
+        !validate398(data.at_least, {
+          instancePath: instancePath + '/at_least',
+          parentData: data,
+          parentDataProperty: 'at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate398.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.between !== undefined) {
+      let data4 = data.between;
+      if (Array.isArray(data4)) {
+        if (data4.length > 2) {
+          const err2 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err3 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate398(data4[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate398.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.is !== undefined) {
+      let data6 = data.is;
+      if (typeof data6 !== 'string' && typeof data6 !== 'boolean') {
+        const err5 = {
+          instancePath: instancePath + '/is',
+          schemaPath: '#/properties/is/type',
+          keyword: 'type',
+          params: { type: schema117.properties.is.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (typeof data6 === 'string') {
+        if (func1(data6) > 60) {
+          const err6 = {
+            instancePath: instancePath + '/is',
+            schemaPath: '#/properties/is/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.one_of !== undefined) {
+      if (
+        !validate401(data.one_of, {
+          instancePath: instancePath + '/one_of',
+          parentData: data,
+          parentDataProperty: 'one_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate401.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.known !== undefined) {
+      if (
+        !validate419(data.known, {
+          instancePath: instancePath + '/known',
+          parentData: data,
+          parentDataProperty: 'known',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate419.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      if (
+        !validate419(data.unobtainable, {
+          instancePath: instancePath + '/unobtainable',
+          parentData: data,
+          parentDataProperty: 'unobtainable',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate419.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate391(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate391.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate412.errors = vErrors;
+  return errors === 0;
+}
+validate412.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema119 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate411 };
+const schema120 = {
+  type: 'object',
+  properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
+  required: ['count', 'of'],
+  additionalProperties: false,
+};
+
+function validate428(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate428.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.count === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'count' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.of === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'of' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'count' || key0 === 'of')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.count !== undefined) {
+      let data0 = data.count;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/count',
+          schemaPath: '#/properties/count/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 200 || isNaN(data0)) {
+          const err4 = {
+            instancePath: instancePath + '/count',
+            schemaPath: '#/properties/count/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err5 = {
+            instancePath: instancePath + '/count',
+            schemaPath: '#/properties/count/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.of !== undefined) {
+      if (
+        !validate424(data.of, {
+          instancePath: instancePath + '/of',
+          parentData: data,
+          parentDataProperty: 'of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate428.errors = vErrors;
+  return errors === 0;
+}
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate411(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate411.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 100) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 100 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'all' ||
+        key0 === 'any' ||
+        key0 === 'none' ||
+        key0 === 'at_least_of' ||
+        key0 === 'rule'
+      )) {
+        if (
+          !validate412(data[key0], {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            parentData: data,
+            parentDataProperty: key0,
+            rootData,
+            dynamicAnchors,
+          })
+        ) {
+          vErrors = joined(vErrors, validate412.errors);
+          errors = vErrors.length;
+        }
+      }
+    }
+    if (data.all !== undefined) {
+      if (
+        !validate424(data.all, {
+          instancePath: instancePath + '/all',
+          parentData: data,
+          parentDataProperty: 'all',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.any !== undefined) {
+      if (
+        !validate424(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate424(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate428(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate428.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate389(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate389.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate411.errors = vErrors;
+  return errors === 0;
+}
+validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate424(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate424.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 200) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 200 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.length < 1) {
+      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !wrapper1.validate(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, wrapper1.validate.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate424.errors = vErrors;
+  return errors === 0;
+}
+validate424.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate607(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate607.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 100) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 100 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'all' ||
+        key0 === 'any' ||
+        key0 === 'none' ||
+        key0 === 'at_least_of' ||
+        key0 === 'rule'
+      )) {
+        if (
+          !validate412(data[key0], {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            parentData: data,
+            parentDataProperty: key0,
+            rootData,
+            dynamicAnchors,
+          })
+        ) {
+          vErrors = joined(vErrors, validate412.errors);
+          errors = vErrors.length;
+        }
+      }
+    }
+    if (data.all !== undefined) {
+      if (
+        !validate424(data.all, {
+          instancePath: instancePath + '/all',
+          parentData: data,
+          parentDataProperty: 'all',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.any !== undefined) {
+      if (
+        !validate424(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate424(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate424.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate428(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate428.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate389(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate389.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate607.errors = vErrors;
+  return errors === 0;
+}
+validate607.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema144 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    going: { type: 'string', enum: ['up', 'down'] },
+    between: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+      minItems: 2,
+      maxItems: 2,
+    },
+    through: { type: 'array', items: { type: ['string', 'boolean'] }, minItems: 2, maxItems: 20 },
+  },
+  required: ['observation'],
+  additionalProperties: false,
+};
+
+function validate567(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate567.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate567.errors = vErrors;
+  return errors === 0;
+}
+validate567.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate580(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate580.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  validate580.errors = vErrors;
+  return errors === 0;
+}
+validate580.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate654(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate654.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'going' || key0 === 'between' || key0 === 'through')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate567(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate567.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.going !== undefined) {
+      let data1 = data.going;
+      if (typeof data1 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'up' || data1 === 'down')) {
+        const err3 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema144.properties.going.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.between !== undefined) {
+      let data2 = data.between;
+      if (Array.isArray(data2)) {
+        if (data2.length > 2) {
+          const err4 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 2) {
+          const err5 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate580(data2[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate580.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.through !== undefined) {
+      let data4 = data.through;
+      if (Array.isArray(data4)) {
+        if (data4.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err8 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data5 = data4[i1];
+          if (typeof data5 !== 'string' && typeof data5 !== 'boolean') {
+            const err9 = {
+              instancePath: instancePath + '/through/' + i1,
+              schemaPath: '#/properties/through/items/type',
+              keyword: 'type',
+              params: { type: schema144.properties.through.items.type },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/through',
+          schemaPath: '#/properties/through/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate654.errors = vErrors;
+  return errors === 0;
+}
+validate654.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema146 = {
+  type: 'object',
+  properties: {
+    blank: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 200,
+    },
+    except: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 200,
+    },
+  },
+  additionalProperties: false,
+};
+
+function validate658(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate658.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'blank' || key0 === 'except')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.blank !== undefined) {
+      let data0 = data.blank;
+      if (Array.isArray(data0)) {
+        if (data0.length > 200) {
+          const err1 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err1];
+          } else {
+            vErrors.push(err1);
+          }
+          errors++;
+        }
+        if (data0.length < 1) {
+          const err2 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        const len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate567(data0[i0], {
+              instancePath: instancePath + '/blank/' + i0,
+              parentData: data0,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate567.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/blank',
+          schemaPath: '#/properties/blank/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.except !== undefined) {
+      let data2 = data.except;
+      if (Array.isArray(data2)) {
+        if (data2.length > 200) {
+          const err4 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err5 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data2.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate567(data2[i1], {
+              instancePath: instancePath + '/except/' + i1,
+              parentData: data2,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate567.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/except',
+          schemaPath: '#/properties/except/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate658.errors = vErrors;
+  return errors === 0;
+}
+validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate663(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate663.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.requirement === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'requirement' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.controls === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'controls' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema161.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.requirement !== undefined) {
+      if (
+        !validate593(data.requirement, {
+          instancePath: instancePath + '/requirement',
+          parentData: data,
+          parentDataProperty: 'requirement',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate593.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate595(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate595.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.controls !== undefined) {
+      let data2 = data.controls;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err3 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate593(data2[i0], {
+              instancePath: instancePath + '/controls/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate593.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/controls',
+          schemaPath: '#/properties/controls/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate595(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate595.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      let data5 = data.source;
+      if (Array.isArray(data5)) {
+        if (data5.length > 200) {
+          const err6 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len1 = data5.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate593(data5[i1], {
+              instancePath: instancePath + '/source/' + i1,
+              parentData: data5,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate593.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.where !== undefined) {
+      if (
+        !validate607(data.where, {
+          instancePath: instancePath + '/where',
+          parentData: data,
+          parentDataProperty: 'where',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate607.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data8 = data.limits;
+      if (typeof data8 !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (!(data8 === 'as_written')) {
+        const err9 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema161.properties.limits.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.level_at_least !== undefined) {
+      if (
+        !validate593(data.level_at_least, {
+          instancePath: instancePath + '/level_at_least',
+          parentData: data,
+          parentDataProperty: 'level_at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate593.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level_at_most !== undefined) {
+      if (
+        !validate593(data.level_at_most, {
+          instancePath: instancePath + '/level_at_most',
+          parentData: data,
+          parentDataProperty: 'level_at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate593.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.getting_worse_never_lowers !== undefined) {
+      if (
+        !validate654(data.getting_worse_never_lowers, {
+          instancePath: instancePath + '/getting_worse_never_lowers',
+          parentData: data,
+          parentDataProperty: 'getting_worse_never_lowers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate654.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.nothing_hides !== undefined) {
+      if (
+        !validate658(data.nothing_hides, {
+          instancePath: instancePath + '/nothing_hides',
+          parentData: data,
+          parentDataProperty: 'nothing_hides',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate658.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.no_level !== undefined) {
+      let data13 = data.no_level;
+      if (typeof data13 !== 'string' && typeof data13 !== 'boolean') {
+        const err10 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/type',
+          keyword: 'type',
+          params: { type: schema161.properties.no_level.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+      if (!(data13 === 'yes' || data13 === true)) {
+        const err11 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema161.properties.no_level.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.fault_never_lowers !== undefined) {
+      let data14 = data.fault_never_lowers;
+      if (typeof data14 !== 'string' && typeof data14 !== 'boolean') {
+        const err12 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/type',
+          keyword: 'type',
+          params: { type: schema161.properties.fault_never_lowers.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+      if (!(data14 === 'yes' || data14 === true)) {
+        const err13 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema161.properties.fault_never_lowers.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.always_some_advice !== undefined) {
+      let data15 = data.always_some_advice;
+      if (typeof data15 !== 'string' && typeof data15 !== 'boolean') {
+        const err14 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/type',
+          keyword: 'type',
+          params: { type: schema161.properties.always_some_advice.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+      if (!(data15 === 'yes' || data15 === true)) {
+        const err15 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema161.properties.always_some_advice.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err16];
+    } else {
+      vErrors.push(err16);
+    }
+    errors++;
+  }
+  validate663.errors = vErrors;
+  return errors === 0;
+}
+validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate359(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -9204,7 +11495,9 @@ function validate359(
         key0 === 'edition' ||
         key0 === 'title' ||
         key0 === 'about' ||
-        key0 === 'levels'
+        key0 === 'levels' ||
+        key0 === 'hazards' ||
+        key0 === 'must_always'
       )) {
         const err3 = {
           instancePath,
@@ -9370,12 +11663,121 @@ function validate359(
         errors++;
       }
     }
+    if (data.hazards !== undefined) {
+      let data6 = data.hazards;
+      if (data6 && typeof data6 == 'object' && !Array.isArray(data6)) {
+        for (const key1 in data6) {
+          const _errs12 = errors;
+          if (
+            !validate360(key1, {
+              instancePath: instancePath + '/hazards',
+              parentData: data6,
+              parentDataProperty: 'hazards',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate360.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs12 === errors;
+          if (!valid3) {
+            const err10 = {
+              instancePath: instancePath + '/hazards',
+              schemaPath: '#/properties/hazards/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err10];
+            } else {
+              vErrors.push(err10);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data6) {
+          if (
+            !validate588(data6[key2], {
+              instancePath: instancePath + '/hazards/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data6,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate588.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/hazards',
+          schemaPath: '#/properties/hazards/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.must_always !== undefined) {
+      let data8 = data.must_always;
+      if (Array.isArray(data8)) {
+        if (data8.length > 50) {
+          const err12 = {
+            instancePath: instancePath + '/must_always',
+            schemaPath: '#/properties/must_always/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+        const len1 = data8.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate663(data8[i1], {
+              instancePath: instancePath + '/must_always/' + i1,
+              parentData: data8,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate663.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/must_always',
+          schemaPath: '#/properties/must_always/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err10];
+      vErrors = [err14];
     } else {
-      vErrors.push(err10);
+      vErrors.push(err14);
     }
     errors++;
   }
@@ -9384,8 +11786,8 @@ function validate359(
 }
 validate359.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate387;
-const schema108 = {
+export const logic = validate675;
+const schema165 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -9578,13 +11980,13 @@ const schema108 = {
   },
 };
 
-function validate388(
+function validate676(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate388.evaluated;
+  const evaluated0 = validate676.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9624,12 +12026,12 @@ function validate388(
     }
     errors++;
   }
-  validate388.errors = vErrors;
+  validate676.errors = vErrors;
   return errors === 0;
 }
-validate388.evaluated = { dynamicProps: false, dynamicItems: false };
+validate676.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema167 = {
   type: 'object',
   properties: {
     observation: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -9643,20 +12045,20 @@ const schema110 = {
   required: ['observation', 'kind'],
   additionalProperties: false,
 };
-const schema111 = {
+const schema168 = {
   type: 'object',
   properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
   required: ['low', 'high'],
   additionalProperties: false,
 };
 
-function validate393(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9768,20 +12170,20 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern24 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+const pattern34 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate391(
+function validate679(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate391.evaluated;
+  const evaluated0 = validate679.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9843,7 +12245,7 @@ function validate391(
     }
     if (data.observation !== undefined) {
       if (
-        !validate388(data.observation, {
+        !validate676(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9851,7 +12253,7 @@ function validate391(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -9876,7 +12278,7 @@ function validate391(
           instancePath: instancePath + '/kind',
           schemaPath: '#/properties/kind/enum',
           keyword: 'enum',
-          params: { allowedValues: schema110.properties.kind.enum },
+          params: { allowedValues: schema167.properties.kind.enum },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -9905,7 +12307,7 @@ function validate391(
     if (data.steps_per_unit !== undefined) {
       let data3 = data.steps_per_unit;
       if (typeof data3 === 'string') {
-        if (!pattern24.test(data3)) {
+        if (!pattern34.test(data3)) {
           const err6 = {
             instancePath: instancePath + '/steps_per_unit',
             schemaPath: '#/properties/steps_per_unit/pattern',
@@ -9954,7 +12356,7 @@ function validate391(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate393(data4[i0], {
+            !validate681(data4[i0], {
               instancePath: instancePath + '/possible/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -9962,7 +12364,7 @@ function validate391(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate393.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -9987,7 +12389,7 @@ function validate391(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate388(data6[i1], {
+            !validate676(data6[i1], {
               instancePath: instancePath + '/choices/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -9995,7 +12397,7 @@ function validate391(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate388.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
         }
@@ -10024,7 +12426,7 @@ function validate391(
           instancePath: instancePath + '/assumed',
           schemaPath: '#/properties/assumed/type',
           keyword: 'type',
-          params: { type: schema110.properties.assumed.type },
+          params: { type: schema167.properties.assumed.type },
         };
         if (vErrors === null) {
           vErrors = [err11];
@@ -10043,12 +12445,12 @@ function validate391(
     }
     errors++;
   }
-  validate391.errors = vErrors;
+  validate679.errors = vErrors;
   return errors === 0;
 }
-validate391.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate679.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema169 = {
   type: 'object',
   properties: {
     lower: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -10062,13 +12464,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate397(
+function validate685(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate685.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10185,7 +12587,7 @@ function validate397(
     }
     if (data.lower !== undefined) {
       if (
-        !validate388(data.lower, {
+        !validate676(data.lower, {
           instancePath: instancePath + '/lower',
           parentData: data,
           parentDataProperty: 'lower',
@@ -10193,13 +12595,13 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
     if (data.higher !== undefined) {
       if (
-        !validate388(data.higher, {
+        !validate676(data.higher, {
           instancePath: instancePath + '/higher',
           parentData: data,
           parentDataProperty: 'higher',
@@ -10207,7 +12609,7 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -10287,18 +12689,18 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate685.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate685.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema170 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema114 = {
+const schema171 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -10318,16 +12720,16 @@ const schema114 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema115 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper1 = { validate: validate402 };
+const schema172 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper2 = { validate: validate690 };
 
-function validate403(
+function validate691(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate403.evaluated;
+  const evaluated0 = validate691.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10347,7 +12749,7 @@ function validate403(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !wrapper1.validate(data[i0], {
+        !wrapper2.validate(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -10355,7 +12757,7 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, wrapper1.validate.errors);
+        vErrors = joined(vErrors, wrapper2.validate.errors);
         errors = vErrors.length;
       }
     }
@@ -10368,18 +12770,18 @@ function validate403(
     }
     errors++;
   }
-  validate403.errors = vErrors;
+  validate691.errors = vErrors;
   return errors === 0;
 }
-validate403.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate691.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate402(
+function validate690(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate402.evaluated;
+  const evaluated0 = validate690.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10391,7 +12793,7 @@ function validate402(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema114.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema171.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -10429,7 +12831,7 @@ function validate402(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema114.properties, key0)) {
+      if (!func5.call(schema171.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10462,7 +12864,7 @@ function validate402(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate403(data['+'], {
+        !validate691(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -10470,13 +12872,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate403(data['-'], {
+        !validate691(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -10484,13 +12886,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate403(data['*'], {
+        !validate691(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -10498,13 +12900,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate403(data.min, {
+        !validate691(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -10512,13 +12914,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate403(data.max, {
+        !validate691(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -10526,13 +12928,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate403(data['<'], {
+        !validate691(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -10540,13 +12942,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate403(data['<='], {
+        !validate691(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -10554,13 +12956,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate403(data.and, {
+        !validate691(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -10568,13 +12970,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate403(data.or, {
+        !validate691(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -10582,13 +12984,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate403(data['!'], {
+        !validate691(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -10596,13 +12998,13 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate403(data.if, {
+        !validate691(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -10610,23 +13012,23 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate402.errors = vErrors;
+  validate690.errors = vErrors;
   return errors === 0;
 }
-validate402.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate690.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate401(
+function validate689(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate689.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10696,7 +13098,7 @@ function validate401(
     }
     if (data.is !== undefined) {
       if (
-        !validate402(data.is, {
+        !validate690(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -10704,7 +13106,7 @@ function validate401(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -10717,12 +13119,12 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate689.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate689.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema173 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -10755,13 +13157,13 @@ const schema116 = {
   additionalProperties: false,
 };
 
-function validate417(
+function validate705(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate705.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10826,7 +13228,7 @@ function validate417(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema116.properties, key0)) {
+      if (!func5.call(schema173.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10878,7 +13280,7 @@ function validate417(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema116.properties.of.enum },
+          params: { allowedValues: schema173.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -10890,7 +13292,7 @@ function validate417(
     }
     if (data.name !== undefined) {
       if (
-        !validate388(data.name, {
+        !validate676(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -10898,7 +13300,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -10935,7 +13337,7 @@ function validate417(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema116.properties.part.enum },
+          params: { allowedValues: schema173.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -10947,7 +13349,7 @@ function validate417(
     }
     if (data.choice !== undefined) {
       if (
-        !validate388(data.choice, {
+        !validate676(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -10955,7 +13357,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -10978,7 +13380,7 @@ function validate417(
     if (data.steps_per_unit !== undefined) {
       let data6 = data.steps_per_unit;
       if (typeof data6 === 'string') {
-        if (!pattern24.test(data6)) {
+        if (!pattern34.test(data6)) {
           const err11 = {
             instancePath: instancePath + '/steps_per_unit',
             schemaPath: '#/properties/steps_per_unit/pattern',
@@ -11026,7 +13428,7 @@ function validate417(
     }
     if (data.is !== undefined) {
       if (
-        !validate402(data.is, {
+        !validate690(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -11034,13 +13436,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.wide !== undefined) {
       if (
-        !validate402(data.wide, {
+        !validate690(data.wide, {
           instancePath: instancePath + '/wide',
           parentData: data,
           parentDataProperty: 'wide',
@@ -11048,7 +13450,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -11061,12 +13463,12 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate705.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate705.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema174 = {
   type: 'object',
   properties: {
     fault: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -11078,13 +13480,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate424(
+function validate712(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate424.evaluated;
+  const evaluated0 = validate712.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11166,7 +13568,7 @@ function validate424(
     }
     if (data.fault !== undefined) {
       if (
-        !validate388(data.fault, {
+        !validate676(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11174,13 +13576,13 @@ function validate424(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
     if (data.is_there !== undefined) {
       if (
-        !validate402(data.is_there, {
+        !validate690(data.is_there, {
           instancePath: instancePath + '/is_there',
           parentData: data,
           parentDataProperty: 'is_there',
@@ -11188,7 +13590,7 @@ function validate424(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -11303,12 +13705,12 @@ function validate424(
     }
     errors++;
   }
-  validate424.errors = vErrors;
+  validate712.errors = vErrors;
   return errors === 0;
 }
-validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate712.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema175 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -11319,20 +13721,20 @@ const schema118 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema119 = {
+const schema176 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate429(
+function validate717(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate429.evaluated;
+  const evaluated0 = validate717.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11386,7 +13788,7 @@ function validate429(
     }
     if (data.certain !== undefined) {
       if (
-        !validate402(data.certain, {
+        !validate690(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11394,13 +13796,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate402(data.possible, {
+        !validate690(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11408,7 +13810,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -11421,12 +13823,12 @@ function validate429(
     }
     errors++;
   }
-  validate429.errors = vErrors;
+  validate717.errors = vErrors;
   return errors === 0;
 }
-validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate717.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema177 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -11437,13 +13839,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate433(
+function validate721(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate433.evaluated;
+  const evaluated0 = validate721.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11511,7 +13913,7 @@ function validate433(
     }
     if (data.raised !== undefined) {
       if (
-        !validate402(data.raised, {
+        !validate690(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -11519,13 +13921,13 @@ function validate433(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate402(data.could, {
+        !validate690(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11533,13 +13935,13 @@ function validate433(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate402(data.floor, {
+        !validate690(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -11547,7 +13949,7 @@ function validate433(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -11560,12 +13962,12 @@ function validate433(
     }
     errors++;
   }
-  validate433.errors = vErrors;
+  validate721.errors = vErrors;
   return errors === 0;
 }
-validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate721.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema121 = {
+const schema178 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -11579,13 +13981,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate438(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11702,7 +14104,7 @@ function validate438(
     }
     if (data.certain !== undefined) {
       if (
-        !validate402(data.certain, {
+        !validate690(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11710,13 +14112,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate402(data.possible, {
+        !validate690(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11724,13 +14126,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate402(data.counts, {
+        !validate690(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -11738,13 +14140,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate402(data.could, {
+        !validate690(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11752,13 +14154,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate429(data.explained, {
+        !validate717(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -11766,13 +14168,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate429.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate402(data.not_reliable, {
+        !validate690(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -11780,7 +14182,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -11793,12 +14195,12 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema179 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -11813,15 +14215,15 @@ const schema122 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern26 = new RegExp('^[0-9]+$', 'u');
+const pattern36 = new RegExp('^[0-9]+$', 'u');
 
-function validate446(
+function validate734(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate446.evaluated;
+  const evaluated0 = validate734.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11968,7 +14370,7 @@ function validate446(
     }
     if (data.low !== undefined) {
       if (
-        !validate402(data.low, {
+        !validate690(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -11976,13 +14378,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate402(data.high, {
+        !validate690(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -11990,14 +14392,14 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern26.test(data2)) {
+        if (!pattern36.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -12028,7 +14430,7 @@ function validate446(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate402(data.bottom_low, {
+        !validate690(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -12036,13 +14438,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate402(data.bottom_high, {
+        !validate690(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -12050,14 +14452,14 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern26.test(data5)) {
+        if (!pattern36.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -12088,7 +14490,7 @@ function validate446(
     }
     if (data.sure !== undefined) {
       if (
-        !validate402(data.sure, {
+        !validate690(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -12096,13 +14498,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate402(data.maybe, {
+        !validate690(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -12110,7 +14512,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -12123,18 +14525,18 @@ function validate446(
     }
     errors++;
   }
-  validate446.errors = vErrors;
+  validate734.errors = vErrors;
   return errors === 0;
 }
-validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate428(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12216,7 +14618,7 @@ function validate428(
     }
     if (data.applies !== undefined) {
       if (
-        !validate429(data.applies, {
+        !validate717(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -12224,13 +14626,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate429.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate433(data.levels, {
+        !validate721(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -12238,7 +14640,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate433.errors);
+        vErrors = joined(vErrors, validate721.errors);
         errors = vErrors.length;
       }
     }
@@ -12247,7 +14649,7 @@ function validate428(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate438(data2[key1], {
+            !validate726(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -12255,7 +14657,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate726.errors);
             errors = vErrors.length;
           }
         }
@@ -12279,7 +14681,7 @@ function validate428(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate446(data4[key2], {
+            !validate734(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -12287,7 +14689,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate446.errors);
+            vErrors = joined(vErrors, validate734.errors);
             errors = vErrors.length;
           }
         }
@@ -12315,18 +14717,18 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate387(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate387.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12475,7 +14877,7 @@ function validate387(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema108.properties, key0)) {
+      if (!func5.call(schema165.properties, key0)) {
         const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12523,7 +14925,7 @@ function validate387(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate388(data.protocol, {
+        !validate676(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12531,7 +14933,7 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -12606,7 +15008,7 @@ function validate387(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate388(data4[i0], {
+            !validate676(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12614,7 +15016,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate388.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
         }
@@ -12639,7 +15041,7 @@ function validate387(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate391(data6[i1], {
+            !validate679(data6[i1], {
               instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -12647,7 +15049,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate391.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
         }
@@ -12672,7 +15074,7 @@ function validate387(
         const len2 = data8.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate397(data8[i2], {
+            !validate685(data8[i2], {
               instancePath: instancePath + '/contradictions/' + i2,
               parentData: data8,
               parentDataProperty: i2,
@@ -12680,7 +15082,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate397.errors);
+            vErrors = joined(vErrors, validate685.errors);
             errors = vErrors.length;
           }
         }
@@ -12705,7 +15107,7 @@ function validate387(
         const len3 = data10.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate401(data10[i3], {
+            !validate689(data10[i3], {
               instancePath: instancePath + '/reading/' + i3,
               parentData: data10,
               parentDataProperty: i3,
@@ -12713,7 +15115,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate401.errors);
+            vErrors = joined(vErrors, validate689.errors);
             errors = vErrors.length;
           }
         }
@@ -12738,7 +15140,7 @@ function validate387(
         const len4 = data12.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate417(data12[i4], {
+            !validate705(data12[i4], {
               instancePath: instancePath + '/inputs/' + i4,
               parentData: data12,
               parentDataProperty: i4,
@@ -12746,7 +15148,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate705.errors);
             errors = vErrors.length;
           }
         }
@@ -12771,7 +15173,7 @@ function validate387(
         const len5 = data14.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate401(data14[i5], {
+            !validate689(data14[i5], {
               instancePath: instancePath + '/steps/' + i5,
               parentData: data14,
               parentDataProperty: i5,
@@ -12779,7 +15181,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate401.errors);
+            vErrors = joined(vErrors, validate689.errors);
             errors = vErrors.length;
           }
         }
@@ -12804,7 +15206,7 @@ function validate387(
         const len6 = data16.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate424(data16[i6], {
+            !validate712(data16[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data16,
               parentDataProperty: i6,
@@ -12812,7 +15214,7 @@ function validate387(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate424.errors);
+            vErrors = joined(vErrors, validate712.errors);
             errors = vErrors.length;
           }
         }
@@ -12833,7 +15235,7 @@ function validate387(
     }
     if (data.answers !== undefined) {
       if (
-        !validate428(data.answers, {
+        !validate716(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -12841,7 +15243,7 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate428.errors);
+        vErrors = joined(vErrors, validate716.errors);
         errors = vErrors.length;
       }
     }
@@ -12854,10 +15256,10 @@ function validate387(
     }
     errors++;
   }
-  validate387.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate387.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const outcome = validate131;
 const schema47 = {
@@ -18389,8 +20791,8 @@ function validate131(
 }
 validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate455;
-const schema123 = {
+export const protocol = validate388;
+const schema108 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -18795,105 +21197,7 @@ const schema123 = {
     },
   },
 };
-
-function validate456(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate456.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (!pattern3.test(data)) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^[a-z][a-z0-9_]*$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate456.errors = vErrors;
-  return errors === 0;
-}
-validate456.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate458(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate458.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 2000) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (func1(data) < 1) {
-      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate458.errors = vErrors;
-  return errors === 0;
-}
-validate458.evaluated = { dynamicProps: false, dynamicItems: false };
-
-const schema126 = {
+const schema111 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -18909,7 +21213,7 @@ const schema126 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema127 = {
+const schema112 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -18920,105 +21224,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate465(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  }
-  validate465.errors = vErrors;
-  return errors === 0;
-}
-validate465.evaluated = { dynamicProps: false, dynamicItems: false };
-
-const schema129 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
-
-function validate468(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate468.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    if (data.length > 200) {
-      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 200 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !validate456(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate456.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate468.errors = vErrors;
-  return errors === 0;
-}
-validate468.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-function validate464(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19072,7 +21284,7 @@ function validate464(
     }
     if (data.value !== undefined) {
       if (
-        !validate465(data.value, {
+        !validate398(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -19080,13 +21292,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate458(data.because, {
+        !validate391(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19094,13 +21306,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate468(data.source, {
+        !validate401(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -19108,7 +21320,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -19121,25 +21333,25 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema130 = {
+const schema115 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate472(
+function validate405(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate405.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19193,7 +21405,7 @@ function validate472(
     }
     if (data.rule !== undefined) {
       if (
-        !validate456(data.rule, {
+        !validate389(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19201,13 +21413,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate458(data.because, {
+        !validate391(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19215,7 +21427,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -19228,18 +21440,18 @@ function validate472(
     }
     errors++;
   }
-  validate472.errors = vErrors;
+  validate405.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate461(
+function validate394(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate461.evaluated;
+  const evaluated0 = validate394.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19293,7 +21505,7 @@ function validate461(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate456(data.protocol, {
+        !validate389(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19301,7 +21513,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -19372,7 +21584,7 @@ function validate461(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate456(key1, {
+            !validate389(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -19380,7 +21592,7 @@ function validate461(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -19401,7 +21613,7 @@ function validate461(
         }
         for (const key2 in data2) {
           if (
-            !validate464(data2[key2], {
+            !validate397(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -19409,7 +21621,7 @@ function validate461(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate464.errors);
+            vErrors = joined(vErrors, validate397.errors);
             errors = vErrors.length;
           }
         }
@@ -19462,7 +21674,7 @@ function validate461(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate472(data4[i0], {
+            !validate405(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19470,7 +21682,7 @@ function validate461(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate472.errors);
+            vErrors = joined(vErrors, validate405.errors);
             errors = vErrors.length;
           }
         }
@@ -19498,706 +21710,18 @@ function validate461(
     }
     errors++;
   }
-  validate461.errors = vErrors;
+  validate394.errors = vErrors;
   return errors === 0;
 }
-validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate394.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema131 = {
-  type: 'object',
-  properties: {
-    all: { $ref: '#/$defs/conditions' },
-    any: { $ref: '#/$defs/conditions' },
-    none: { $ref: '#/$defs/conditions' },
-    at_least_of: { $ref: '#/$defs/at_least_of' },
-    rule: { $ref: '#/$defs/name' },
-  },
-  additionalProperties: { $ref: '#/$defs/comparison' },
-  minProperties: 1,
-  maxProperties: 100,
-};
-const schema132 = {
-  type: 'object',
-  properties: {
-    below: { $ref: '#/$defs/quantity' },
-    above: { $ref: '#/$defs/quantity' },
-    at_most: { $ref: '#/$defs/quantity' },
-    at_least: { $ref: '#/$defs/quantity' },
-    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
-    is: { type: ['string', 'boolean'], maxLength: 60 },
-    one_of: { $ref: '#/$defs/names' },
-    known: { $ref: '#/$defs/yes' },
-    unobtainable: { $ref: '#/$defs/yes' },
-    accepted: { $ref: '#/$defs/text' },
-  },
-  minProperties: 1,
-  additionalProperties: false,
-};
-
-function validate486(
+function validate436(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate486.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data !== 'string' && typeof data !== 'boolean') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
-    const err1 = {
-      instancePath,
-      schemaPath: '#/enum',
-      keyword: 'enum',
-      params: { allowedValues: schema24.enum },
-    };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate486.errors = vErrors;
-  return errors === 0;
-}
-validate486.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate479(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate479.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (Object.keys(data).length < 1) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/minProperties',
-        keyword: 'minProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!func5.call(schema132.properties, key0)) {
-        const err1 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err1];
-        } else {
-          vErrors.push(err1);
-        }
-        errors++;
-      }
-    }
-    if (data.below !== undefined) {
-      if (
-        !validate465(data.below, {
-          instancePath: instancePath + '/below',
-          parentData: data,
-          parentDataProperty: 'below',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate465.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.above !== undefined) {
-      if (
-        !validate465(data.above, {
-          instancePath: instancePath + '/above',
-          parentData: data,
-          parentDataProperty: 'above',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate465.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_most !== undefined) {
-      if (
-        !validate465(data.at_most, {
-          instancePath: instancePath + '/at_most',
-          parentData: data,
-          parentDataProperty: 'at_most',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate465.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least !== undefined) {
-      if (
-        !validate465(data.at_least, {
-          instancePath: instancePath + '/at_least',
-          parentData: data,
-          parentDataProperty: 'at_least',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate465.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.between !== undefined) {
-      let data4 = data.between;
-      if (Array.isArray(data4)) {
-        if (data4.length > 2) {
-          const err2 = {
-            instancePath: instancePath + '/between',
-            schemaPath: '#/properties/between/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 2 },
-          };
-          if (vErrors === null) {
-            vErrors = [err2];
-          } else {
-            vErrors.push(err2);
-          }
-          errors++;
-        }
-        if (data4.length < 2) {
-          const err3 = {
-            instancePath: instancePath + '/between',
-            schemaPath: '#/properties/between/minItems',
-            keyword: 'minItems',
-            params: { limit: 2 },
-          };
-          if (vErrors === null) {
-            vErrors = [err3];
-          } else {
-            vErrors.push(err3);
-          }
-          errors++;
-        }
-        const len0 = data4.length;
-        for (let i0 = 0; i0 < len0; i0++) {
-          if (
-            !validate465(data4[i0], {
-              instancePath: instancePath + '/between/' + i0,
-              parentData: data4,
-              parentDataProperty: i0,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate465.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err4 = {
-          instancePath: instancePath + '/between',
-          schemaPath: '#/properties/between/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err4];
-        } else {
-          vErrors.push(err4);
-        }
-        errors++;
-      }
-    }
-    if (data.is !== undefined) {
-      let data6 = data.is;
-      if (typeof data6 !== 'string' && typeof data6 !== 'boolean') {
-        const err5 = {
-          instancePath: instancePath + '/is',
-          schemaPath: '#/properties/is/type',
-          keyword: 'type',
-          params: { type: schema132.properties.is.type },
-        };
-        if (vErrors === null) {
-          vErrors = [err5];
-        } else {
-          vErrors.push(err5);
-        }
-        errors++;
-      }
-      if (typeof data6 === 'string') {
-        if (func1(data6) > 60) {
-          const err6 = {
-            instancePath: instancePath + '/is',
-            schemaPath: '#/properties/is/maxLength',
-            keyword: 'maxLength',
-            params: { limit: 60 },
-          };
-          if (vErrors === null) {
-            vErrors = [err6];
-          } else {
-            vErrors.push(err6);
-          }
-          errors++;
-        }
-      }
-    }
-    if (data.one_of !== undefined) {
-      if (
-        !validate468(data.one_of, {
-          instancePath: instancePath + '/one_of',
-          parentData: data,
-          parentDataProperty: 'one_of',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate468.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.known !== undefined) {
-      if (
-        !validate486(data.known, {
-          instancePath: instancePath + '/known',
-          parentData: data,
-          parentDataProperty: 'known',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate486.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.unobtainable !== undefined) {
-      if (
-        !validate486(data.unobtainable, {
-          instancePath: instancePath + '/unobtainable',
-          parentData: data,
-          parentDataProperty: 'unobtainable',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate486.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.accepted !== undefined) {
-      if (
-        !validate458(data.accepted, {
-          instancePath: instancePath + '/accepted',
-          parentData: data,
-          parentDataProperty: 'accepted',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate458.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err7];
-    } else {
-      vErrors.push(err7);
-    }
-    errors++;
-  }
-  validate479.errors = vErrors;
-  return errors === 0;
-}
-validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-const schema134 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper2 = { validate: validate478 };
-
-function validate491(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate491.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    if (data.length > 200) {
-      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 200 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (data.length < 1) {
-      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !wrapper2.validate(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, wrapper2.validate.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate491.errors = vErrors;
-  return errors === 0;
-}
-validate491.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-const schema135 = {
-  type: 'object',
-  properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
-  required: ['count', 'of'],
-  additionalProperties: false,
-};
-
-function validate495(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate495.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (data.count === undefined) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'count' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (data.of === undefined) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'of' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(key0 === 'count' || key0 === 'of')) {
-        const err2 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err2];
-        } else {
-          vErrors.push(err2);
-        }
-        errors++;
-      }
-    }
-    if (data.count !== undefined) {
-      let data0 = data.count;
-      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
-        const err3 = {
-          instancePath: instancePath + '/count',
-          schemaPath: '#/properties/count/type',
-          keyword: 'type',
-          params: { type: 'integer' },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-      if (typeof data0 == 'number' && isFinite(data0)) {
-        if (data0 > 200 || isNaN(data0)) {
-          const err4 = {
-            instancePath: instancePath + '/count',
-            schemaPath: '#/properties/count/maximum',
-            keyword: 'maximum',
-            params: { comparison: '<=', limit: 200 },
-          };
-          if (vErrors === null) {
-            vErrors = [err4];
-          } else {
-            vErrors.push(err4);
-          }
-          errors++;
-        }
-        if (data0 < 1 || isNaN(data0)) {
-          const err5 = {
-            instancePath: instancePath + '/count',
-            schemaPath: '#/properties/count/minimum',
-            keyword: 'minimum',
-            params: { comparison: '>=', limit: 1 },
-          };
-          if (vErrors === null) {
-            vErrors = [err5];
-          } else {
-            vErrors.push(err5);
-          }
-          errors++;
-        }
-      }
-    }
-    if (data.of !== undefined) {
-      if (
-        !validate491(data.of, {
-          instancePath: instancePath + '/of',
-          parentData: data,
-          parentDataProperty: 'of',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err6];
-    } else {
-      vErrors.push(err6);
-    }
-    errors++;
-  }
-  validate495.errors = vErrors;
-  return errors === 0;
-}
-validate495.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate478(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate478.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (Object.keys(data).length > 100) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/maxProperties',
-        keyword: 'maxProperties',
-        params: { limit: 100 },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (Object.keys(data).length < 1) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/minProperties',
-        keyword: 'minProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(
-        key0 === 'all' ||
-        key0 === 'any' ||
-        key0 === 'none' ||
-        key0 === 'at_least_of' ||
-        key0 === 'rule'
-      )) {
-        if (
-          !validate479(data[key0], {
-            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
-            parentData: data,
-            parentDataProperty: key0,
-            rootData,
-            dynamicAnchors,
-          })
-        ) {
-          vErrors = joined(vErrors, validate479.errors);
-          errors = vErrors.length;
-        }
-      }
-    }
-    if (data.all !== undefined) {
-      if (
-        !validate491(data.all, {
-          instancePath: instancePath + '/all',
-          parentData: data,
-          parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate491(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate491(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate495(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate495.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.rule !== undefined) {
-      if (
-        !validate456(data.rule, {
-          instancePath: instancePath + '/rule',
-          parentData: data,
-          parentDataProperty: 'rule',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate456.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate478.errors = vErrors;
-  return errors === 0;
-}
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate503(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate436.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20318,12 +21842,12 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate436.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate436.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema137 = {
+const schema122 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -20337,13 +21861,13 @@ const schema137 = {
   additionalProperties: false,
 };
 
-function validate511(
+function validate444(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate511.evaluated;
+  const evaluated0 = validate444.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20900,18 +22424,18 @@ function validate511(
     }
     errors++;
   }
-  validate511.errors = vErrors;
+  validate444.errors = vErrors;
   return errors === 0;
 }
-validate511.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate444.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate507(
+function validate440(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate507.evaluated;
+  const evaluated0 = validate440.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20937,7 +22461,7 @@ function validate507(
     }
     if (data.needs !== undefined) {
       if (
-        !validate468(data.needs, {
+        !validate401(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -20945,13 +22469,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate468(data.helps, {
+        !validate401(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -20959,7 +22483,7 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -20969,7 +22493,7 @@ function validate507(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate456(key1, {
+            !validate389(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -20977,7 +22501,7 @@ function validate507(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -20998,7 +22522,7 @@ function validate507(
         }
         for (const key2 in data2) {
           if (
-            !validate511(data2[key2], {
+            !validate444(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -21006,7 +22530,7 @@ function validate507(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate511.errors);
+            vErrors = joined(vErrors, validate444.errors);
             errors = vErrors.length;
           }
         }
@@ -21034,24 +22558,24 @@ function validate507(
     }
     errors++;
   }
-  validate507.errors = vErrors;
+  validate440.errors = vErrors;
   return errors === 0;
 }
-validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate440.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema139 = {
+const schema124 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate528(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate528.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21077,7 +22601,7 @@ function validate528(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate458(data.set_by, {
+        !validate391(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -21085,7 +22609,7 @@ function validate528(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -21100,7 +22624,7 @@ function validate528(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema139.properties.if_not_stated.type },
+          params: { type: schema124.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -21119,12 +22643,12 @@ function validate528(
     }
     errors++;
   }
-  validate528.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate528.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema140 = {
+const schema125 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -21138,13 +22662,13 @@ const schema140 = {
   additionalProperties: false,
 };
 
-function validate532(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate532.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21191,7 +22715,7 @@ function validate532(
     }
     if (data.value !== undefined) {
       if (
-        !validate465(data.value, {
+        !validate398(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -21199,7 +22723,7 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
@@ -21269,7 +22793,7 @@ function validate532(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate465(data2[i0], {
+            !validate398(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -21277,7 +22801,7 @@ function validate532(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate465.errors);
+            vErrors = joined(vErrors, validate398.errors);
             errors = vErrors.length;
           }
         }
@@ -21298,7 +22822,7 @@ function validate532(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate458(data.set_by, {
+        !validate391(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -21306,13 +22830,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate458(data.title, {
+        !validate391(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21320,13 +22844,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate468(data.source, {
+        !validate401(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21334,7 +22858,7 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -21347,12 +22871,12 @@ function validate532(
     }
     errors++;
   }
-  validate532.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate532.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema141 = {
+const schema126 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -21367,7 +22891,7 @@ const schema141 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema142 = {
+const schema127 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -21375,13 +22899,13 @@ const schema142 = {
   maxProperties: 20,
 };
 
-function validate543(
+function validate476(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate543.evaluated;
+  const evaluated0 = validate476.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21420,9 +22944,9 @@ function validate543(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate456(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate389(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -21443,7 +22967,7 @@ function validate543(
     }
     for (const key1 in data) {
       if (
-        !validate465(data[key1], {
+        !validate398(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -21451,7 +22975,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
@@ -21464,12 +22988,12 @@ function validate543(
     }
     errors++;
   }
-  validate543.errors = vErrors;
+  validate476.errors = vErrors;
   return errors === 0;
 }
-validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate476.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema143 = {
+const schema128 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -21481,13 +23005,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate549(
+function validate482(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate549.evaluated;
+  const evaluated0 = validate482.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21541,7 +23065,7 @@ function validate549(
     }
     if (data.id !== undefined) {
       if (
-        !validate456(data.id, {
+        !validate389(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -21549,13 +23073,13 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate458(data.text, {
+        !validate391(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -21563,13 +23087,13 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate458(data.under, {
+        !validate391(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -21577,13 +23101,13 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate468(data.excludes, {
+        !validate401(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -21591,7 +23115,7 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -21604,18 +23128,18 @@ function validate549(
     }
     errors++;
   }
-  validate549.errors = vErrors;
+  validate482.errors = vErrors;
   return errors === 0;
 }
-validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate482.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21706,7 +23230,7 @@ function validate539(
     }
     if (data.fault !== undefined) {
       if (
-        !validate456(data.fault, {
+        !validate389(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -21714,13 +23238,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate458(data.title, {
+        !validate391(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21728,13 +23252,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate478(data.when, {
+        !validate411(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21742,13 +23266,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate543(data.reads_high, {
+        !validate476(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -21756,13 +23280,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate543.errors);
+        vErrors = joined(vErrors, validate476.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate543(data.reads_low, {
+        !validate476(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -21770,13 +23294,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate543.errors);
+        vErrors = joined(vErrors, validate476.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate458(data.says, {
+        !validate391(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21784,7 +23308,7 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -21822,7 +23346,7 @@ function validate539(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate549(data6[i0], {
+            !validate482(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -21830,7 +23354,7 @@ function validate539(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate549.errors);
+            vErrors = joined(vErrors, validate482.errors);
             errors = vErrors.length;
           }
         }
@@ -21851,7 +23375,7 @@ function validate539(
     }
     if (data.source !== undefined) {
       if (
-        !validate468(data.source, {
+        !validate401(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21859,7 +23383,7 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -21872,12 +23396,12 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema129 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -21912,7 +23436,7 @@ const schema144 = {
   },
   additionalProperties: false,
 };
-const schema145 = {
+const schema130 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -21928,13 +23452,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate562(
+function validate495(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate562.evaluated;
+  const evaluated0 = validate495.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21988,7 +23512,7 @@ function validate562(
     }
     if (data.of !== undefined) {
       if (
-        !validate456(data.of, {
+        !validate389(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -21996,7 +23520,7 @@ function validate562(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -22066,7 +23590,7 @@ function validate562(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate465(data2[i1], {
+                !validate398(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -22074,7 +23598,7 @@ function validate562(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate465.errors);
+                vErrors = joined(vErrors, validate398.errors);
                 errors = vErrors.length;
               }
             }
@@ -22129,7 +23653,7 @@ function validate562(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema145.properties.beyond.enum },
+          params: { allowedValues: schema130.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -22148,19 +23672,19 @@ function validate562(
     }
     errors++;
   }
-  validate562.errors = vErrors;
+  validate495.errors = vErrors;
   return errors === 0;
 }
-validate562.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate495.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema146 = {
+const schema131 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema147 = {
+const schema132 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -22171,13 +23695,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate568(
+function validate501(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate568.evaluated;
+  const evaluated0 = validate501.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22217,7 +23741,7 @@ function validate568(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate465(data.at_most, {
+        !validate398(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -22225,13 +23749,13 @@ function validate568(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate465(data.below, {
+        !validate398(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -22239,7 +23763,7 @@ function validate568(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
@@ -22299,18 +23823,18 @@ function validate568(
     }
     errors++;
   }
-  validate568.errors = vErrors;
+  validate501.errors = vErrors;
   return errors === 0;
 }
-validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate501.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate567(
+function validate500(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate567.evaluated;
+  const evaluated0 = validate500.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22318,7 +23842,7 @@ function validate567(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema146.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema131.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -22348,7 +23872,7 @@ function validate567(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate568(data[i0], {
+        !validate501(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22356,7 +23880,7 @@ function validate567(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate568.errors);
+        vErrors = joined(vErrors, validate501.errors);
         errors = vErrors.length;
       }
     }
@@ -22410,25 +23934,25 @@ function validate567(
       }
     }
   }
-  validate567.errors = vErrors;
+  validate500.errors = vErrors;
   return errors === 0;
 }
-validate567.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate500.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema148 = {
+const schema133 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate573(
+function validate506(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate573.evaluated;
+  const evaluated0 = validate506.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22468,7 +23992,7 @@ function validate573(
     }
     if (data.when !== undefined) {
       if (
-        !validate478(data.when, {
+        !validate411(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22476,13 +24000,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate465(data.use, {
+        !validate398(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -22490,7 +24014,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
@@ -22503,18 +24027,18 @@ function validate573(
     }
     errors++;
   }
-  validate573.errors = vErrors;
+  validate506.errors = vErrors;
   return errors === 0;
 }
-validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate506.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate587(
+function validate520(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate587.evaluated;
+  const evaluated0 = validate520.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22554,18 +24078,18 @@ function validate587(
     }
     errors++;
   }
-  validate587.errors = vErrors;
+  validate520.errors = vErrors;
   return errors === 0;
 }
-validate587.evaluated = { dynamicProps: false, dynamicItems: false };
+validate520.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate558(
+function validate491(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate558.evaluated;
+  const evaluated0 = validate491.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22574,7 +24098,7 @@ function validate558(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema144.properties, key0)) {
+      if (!func5.call(schema129.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22591,7 +24115,7 @@ function validate558(
     }
     if (data.title !== undefined) {
       if (
-        !validate458(data.title, {
+        !validate391(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22599,13 +24123,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate458(data.meaning, {
+        !validate391(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -22613,7 +24137,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -22651,7 +24175,7 @@ function validate558(
     }
     if (data.source !== undefined) {
       if (
-        !validate468(data.source, {
+        !validate401(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22659,7 +24183,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -22670,7 +24194,7 @@ function validate558(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema144.properties.formula.type },
+          params: { type: schema129.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -22698,7 +24222,7 @@ function validate558(
     }
     if (data.curve !== undefined) {
       if (
-        !validate562(data.curve, {
+        !validate495(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -22706,7 +24230,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate562.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
@@ -22744,7 +24268,7 @@ function validate558(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate456(key1, {
+            !validate389(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -22752,7 +24276,7 @@ function validate558(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -22773,7 +24297,7 @@ function validate558(
         }
         for (const key2 in data6) {
           if (
-            !validate567(data6[key2], {
+            !validate500(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22781,7 +24305,7 @@ function validate558(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate567.errors);
+            vErrors = joined(vErrors, validate500.errors);
             errors = vErrors.length;
           }
         }
@@ -22834,7 +24358,7 @@ function validate558(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate573(data8[i0], {
+            !validate506(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -22842,7 +24366,7 @@ function validate558(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate573.errors);
+            vErrors = joined(vErrors, validate506.errors);
             errors = vErrors.length;
           }
         }
@@ -22863,7 +24387,7 @@ function validate558(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate468(data.first_known, {
+        !validate401(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -22871,13 +24395,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate456(data.highest, {
+        !validate389(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -22885,13 +24409,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate456(data.lowest, {
+        !validate389(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -22899,13 +24423,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate456(data.average, {
+        !validate389(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -22913,13 +24437,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate456(data.earliest, {
+        !validate389(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -22927,13 +24451,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate456(data.latest, {
+        !validate389(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -22941,13 +24465,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate456(data.change, {
+        !validate389(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -22955,13 +24479,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate456(data.count, {
+        !validate389(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -22969,13 +24493,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate456(data.minutes_since, {
+        !validate389(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -22983,13 +24507,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate478(data.held, {
+        !validate411(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -22997,13 +24521,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate587(data.over, {
+        !validate520(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -23011,13 +24535,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate587.errors);
+        vErrors = joined(vErrors, validate520.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate478(data.where, {
+        !validate411(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -23025,7 +24549,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
@@ -23050,7 +24574,7 @@ function validate558(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema144.properties.present_set.enum },
+          params: { allowedValues: schema129.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -23062,7 +24586,7 @@ function validate558(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate587(data.longest_gap, {
+        !validate520(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -23070,13 +24594,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate587.errors);
+        vErrors = joined(vErrors, validate520.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate478(data.not_reliable_when, {
+        !validate411(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23084,7 +24608,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
@@ -23097,12 +24621,12 @@ function validate558(
     }
     errors++;
   }
-  validate558.errors = vErrors;
+  validate491.errors = vErrors;
   return errors === 0;
 }
-validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate491.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema150 = {
+const schema135 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -23122,7 +24646,7 @@ const schema150 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema151 = {
+const schema136 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -23133,13 +24657,13 @@ const schema151 = {
   additionalProperties: false,
 };
 
-function validate597(
+function validate530(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate597.evaluated;
+  const evaluated0 = validate530.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23179,7 +24703,7 @@ function validate597(
     }
     if (data.when !== undefined) {
       if (
-        !validate478(data.when, {
+        !validate411(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23187,13 +24711,13 @@ function validate597(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate458(data.says, {
+        !validate391(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23201,13 +24725,13 @@ function validate597(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate458(data.accepted, {
+        !validate391(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23215,7 +24739,7 @@ function validate597(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -23228,12 +24752,12 @@ function validate597(
     }
     errors++;
   }
-  validate597.errors = vErrors;
+  validate530.errors = vErrors;
   return errors === 0;
 }
-validate597.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema152 = {
+const schema137 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -23244,13 +24768,13 @@ const schema152 = {
   additionalProperties: false,
 };
 
-function validate602(
+function validate535(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate602.evaluated;
+  const evaluated0 = validate535.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23304,7 +24828,7 @@ function validate602(
     }
     if (data.when !== undefined) {
       if (
-        !validate478(data.when, {
+        !validate411(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23312,13 +24836,13 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate458(data.says, {
+        !validate391(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23326,13 +24850,13 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate456(data.level, {
+        !validate389(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23340,7 +24864,7 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -23353,20 +24877,20 @@ function validate602(
     }
     errors++;
   }
-  validate602.errors = vErrors;
+  validate535.errors = vErrors;
   return errors === 0;
 }
-validate602.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate535.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema153 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema138 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate611(
+function validate544(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate611.evaluated;
+  const evaluated0 = validate544.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23395,7 +24919,7 @@ function validate611(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate458(data[i0], {
+        !validate391(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -23403,7 +24927,7 @@ function validate611(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -23416,18 +24940,18 @@ function validate611(
     }
     errors++;
   }
-  validate611.errors = vErrors;
+  validate544.errors = vErrors;
   return errors === 0;
 }
-validate611.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate544.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate593(
+function validate526(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate593.evaluated;
+  const evaluated0 = validate526.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23464,7 +24988,7 @@ function validate593(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema150.properties, key0)) {
+      if (!func5.call(schema135.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23481,7 +25005,7 @@ function validate593(
     }
     if (data.rule !== undefined) {
       if (
-        !validate456(data.rule, {
+        !validate389(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -23489,13 +25013,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate458(data.title, {
+        !validate391(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23503,13 +25027,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate478(data.when, {
+        !validate411(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23517,13 +25041,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate597(data.unless, {
+        !validate530(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -23531,13 +25055,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate597.errors);
+        vErrors = joined(vErrors, validate530.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate602(data.explained_by, {
+        !validate535(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -23545,13 +25069,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate602.errors);
+        vErrors = joined(vErrors, validate535.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate478(data.not_reliable_when, {
+        !validate411(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23559,13 +25083,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate456(data.level, {
+        !validate389(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23573,13 +25097,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate458(data.says, {
+        !validate391(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23587,13 +25111,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate458(data.because, {
+        !validate391(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -23601,13 +25125,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate611(data.ask, {
+        !validate544(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -23615,7 +25139,7 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate611.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -23653,7 +25177,7 @@ function validate593(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate549(data10[i0], {
+            !validate482(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -23661,7 +25185,7 @@ function validate593(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate549.errors);
+            vErrors = joined(vErrors, validate482.errors);
             errors = vErrors.length;
           }
         }
@@ -23682,7 +25206,7 @@ function validate593(
     }
     if (data.source !== undefined) {
       if (
-        !validate468(data.source, {
+        !validate401(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23690,13 +25214,13 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate458(data.accepted, {
+        !validate391(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23704,7 +25228,7 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -23717,25 +25241,25 @@ function validate593(
     }
     errors++;
   }
-  validate593.errors = vErrors;
+  validate526.errors = vErrors;
   return errors === 0;
 }
-validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate526.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema154 = {
+const schema139 = {
   type: 'object',
   properties: { finding: { $ref: '#/$defs/text' }, accepted: { $ref: '#/$defs/text' } },
   required: ['finding', 'accepted'],
   additionalProperties: false,
 };
 
-function validate623(
+function validate556(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate623.evaluated;
+  const evaluated0 = validate556.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23789,7 +25313,7 @@ function validate623(
     }
     if (data.finding !== undefined) {
       if (
-        !validate458(data.finding, {
+        !validate391(data.finding, {
           instancePath: instancePath + '/finding',
           parentData: data,
           parentDataProperty: 'finding',
@@ -23797,13 +25321,13 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate458(data.accepted, {
+        !validate391(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23811,7 +25335,7 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -23824,75 +25348,18 @@ function validate623(
     }
     errors++;
   }
-  validate623.errors = vErrors;
+  validate556.errors = vErrors;
   return errors === 0;
 }
-validate623.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema155 = {
-  type: 'object',
-  properties: {
-    harm: { $ref: 'dictionary.schema.json#/$defs/text' },
-    severity: { type: 'string', enum: ['slight', 'serious', 'life_threatening'] },
-    owner: { $ref: 'dictionary.schema.json#/$defs/text' },
-  },
-  required: ['harm', 'severity', 'owner'],
-  additionalProperties: false,
-};
-
-function validate629(
+function validate561(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 2000) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (func1(data) < 1) {
-      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate629.errors = vErrors;
-  return errors === 0;
-}
-validate629.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate628(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate628.evaluated;
+  const evaluated0 = validate561.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23960,7 +25427,7 @@ function validate628(
     }
     if (data.harm !== undefined) {
       if (
-        !validate629(data.harm, {
+        !validate562(data.harm, {
           instancePath: instancePath + '/harm',
           parentData: data,
           parentDataProperty: 'harm',
@@ -23968,7 +25435,7 @@ function validate628(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -23993,7 +25460,7 @@ function validate628(
           instancePath: instancePath + '/severity',
           schemaPath: '#/properties/severity/enum',
           keyword: 'enum',
-          params: { allowedValues: schema155.properties.severity.enum },
+          params: { allowedValues: schema140.properties.severity.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -24005,7 +25472,7 @@ function validate628(
     }
     if (data.owner !== undefined) {
       if (
-        !validate629(data.owner, {
+        !validate562(data.owner, {
           instancePath: instancePath + '/owner',
           parentData: data,
           parentDataProperty: 'owner',
@@ -24013,7 +25480,7 @@ function validate628(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -24026,12 +25493,12 @@ function validate628(
     }
     errors++;
   }
-  validate628.errors = vErrors;
+  validate561.errors = vErrors;
   return errors === 0;
 }
-validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate561.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema157 = {
+const schema142 = {
   type: 'object',
   properties: {
     requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24065,119 +25532,13 @@ const schema157 = {
   additionalProperties: false,
 };
 
-function validate634(
+function validate578(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate634.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (!pattern3.test(data)) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^[a-z][a-z0-9_]*$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate634.errors = vErrors;
-  return errors === 0;
-}
-validate634.evaluated = { dynamicProps: false, dynamicItems: false };
-
-const schema159 = {
-  type: 'object',
-  properties: {
-    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
-    going: { type: 'string', enum: ['up', 'down'] },
-    between: {
-      type: 'array',
-      items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
-      minItems: 2,
-      maxItems: 2,
-    },
-    through: { type: 'array', items: { type: ['string', 'boolean'] }, minItems: 2, maxItems: 20 },
-  },
-  required: ['observation'],
-  additionalProperties: false,
-};
-
-function validate647(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate647.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  }
-  validate647.errors = vErrors;
-  return errors === 0;
-}
-validate647.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate645(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate578.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24217,7 +25578,7 @@ function validate645(
     }
     if (data.observation !== undefined) {
       if (
-        !validate634(data.observation, {
+        !validate567(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24225,7 +25586,7 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
@@ -24250,7 +25611,7 @@ function validate645(
           instancePath: instancePath + '/going',
           schemaPath: '#/properties/going/enum',
           keyword: 'enum',
-          params: { allowedValues: schema159.properties.going.enum },
+          params: { allowedValues: schema144.properties.going.enum },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -24294,7 +25655,7 @@ function validate645(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate647(data2[i0], {
+            !validate580(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24302,7 +25663,7 @@ function validate645(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate647.errors);
+            vErrors = joined(vErrors, validate580.errors);
             errors = vErrors.length;
           }
         }
@@ -24360,7 +25721,7 @@ function validate645(
               instancePath: instancePath + '/through/' + i1,
               schemaPath: '#/properties/through/items/type',
               keyword: 'type',
-              params: { type: schema159.properties.through.items.type },
+              params: { type: schema144.properties.through.items.type },
             };
             if (vErrors === null) {
               vErrors = [err9];
@@ -24394,37 +25755,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate578.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema161 = {
-  type: 'object',
-  properties: {
-    blank: {
-      type: 'array',
-      items: { $ref: 'dictionary.schema.json#/$defs/name' },
-      minItems: 1,
-      maxItems: 200,
-    },
-    except: {
-      type: 'array',
-      items: { $ref: 'dictionary.schema.json#/$defs/name' },
-      minItems: 1,
-      maxItems: 200,
-    },
-  },
-  additionalProperties: false,
-};
-
-function validate650(
+function validate583(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate583.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24482,7 +25824,7 @@ function validate650(
         const len0 = data0.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate634(data0[i0], {
+            !validate567(data0[i0], {
               instancePath: instancePath + '/blank/' + i0,
               parentData: data0,
               parentDataProperty: i0,
@@ -24490,7 +25832,7 @@ function validate650(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate634.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -24543,7 +25885,7 @@ function validate650(
         const len1 = data2.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate634(data2[i1], {
+            !validate567(data2[i1], {
               instancePath: instancePath + '/except/' + i1,
               parentData: data2,
               parentDataProperty: i1,
@@ -24551,7 +25893,7 @@ function validate650(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate634.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -24579,18 +25921,18 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate583.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate583.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate633(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24627,7 +25969,7 @@ function validate633(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema157.properties, key0)) {
+      if (!func5.call(schema142.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24644,7 +25986,7 @@ function validate633(
     }
     if (data.requirement !== undefined) {
       if (
-        !validate634(data.requirement, {
+        !validate567(data.requirement, {
           instancePath: instancePath + '/requirement',
           parentData: data,
           parentDataProperty: 'requirement',
@@ -24652,13 +25994,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate629(data.title, {
+        !validate562(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24666,7 +26008,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -24704,7 +26046,7 @@ function validate633(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate634(data2[i0], {
+            !validate567(data2[i0], {
               instancePath: instancePath + '/controls/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24712,7 +26054,7 @@ function validate633(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate634.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -24733,7 +26075,7 @@ function validate633(
     }
     if (data.because !== undefined) {
       if (
-        !validate629(data.because, {
+        !validate562(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24741,7 +26083,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -24765,7 +26107,7 @@ function validate633(
         const len1 = data5.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate634(data5[i1], {
+            !validate567(data5[i1], {
               instancePath: instancePath + '/source/' + i1,
               parentData: data5,
               parentDataProperty: i1,
@@ -24773,7 +26115,7 @@ function validate633(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate634.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -24794,7 +26136,7 @@ function validate633(
     }
     if (data.where !== undefined) {
       if (
-        !validate478(data.where, {
+        !validate411(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -24802,7 +26144,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
@@ -24827,7 +26169,7 @@ function validate633(
           instancePath: instancePath + '/limits',
           schemaPath: '#/properties/limits/enum',
           keyword: 'enum',
-          params: { allowedValues: schema157.properties.limits.enum },
+          params: { allowedValues: schema142.properties.limits.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -24839,7 +26181,7 @@ function validate633(
     }
     if (data.level_at_least !== undefined) {
       if (
-        !validate634(data.level_at_least, {
+        !validate567(data.level_at_least, {
           instancePath: instancePath + '/level_at_least',
           parentData: data,
           parentDataProperty: 'level_at_least',
@@ -24847,13 +26189,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
     if (data.level_at_most !== undefined) {
       if (
-        !validate634(data.level_at_most, {
+        !validate567(data.level_at_most, {
           instancePath: instancePath + '/level_at_most',
           parentData: data,
           parentDataProperty: 'level_at_most',
@@ -24861,13 +26203,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule_met !== undefined) {
       if (
-        !validate634(data.rule_met, {
+        !validate567(data.rule_met, {
           instancePath: instancePath + '/rule_met',
           parentData: data,
           parentDataProperty: 'rule_met',
@@ -24875,7 +26217,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
@@ -24913,7 +26255,7 @@ function validate633(
         const len2 = data12.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate634(data12[i2], {
+            !validate567(data12[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data12,
               parentDataProperty: i2,
@@ -24921,7 +26263,7 @@ function validate633(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate634.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -24942,7 +26284,7 @@ function validate633(
     }
     if (data.getting_worse_never_lowers !== undefined) {
       if (
-        !validate645(data.getting_worse_never_lowers, {
+        !validate578(data.getting_worse_never_lowers, {
           instancePath: instancePath + '/getting_worse_never_lowers',
           parentData: data,
           parentDataProperty: 'getting_worse_never_lowers',
@@ -24950,13 +26292,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate578.errors);
         errors = vErrors.length;
       }
     }
     if (data.nothing_hides !== undefined) {
       if (
-        !validate650(data.nothing_hides, {
+        !validate583(data.nothing_hides, {
           instancePath: instancePath + '/nothing_hides',
           parentData: data,
           parentDataProperty: 'nothing_hides',
@@ -24964,7 +26306,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate650.errors);
+        vErrors = joined(vErrors, validate583.errors);
         errors = vErrors.length;
       }
     }
@@ -24975,7 +26317,7 @@ function validate633(
           instancePath: instancePath + '/no_level',
           schemaPath: '#/properties/no_level/type',
           keyword: 'type',
-          params: { type: schema157.properties.no_level.type },
+          params: { type: schema142.properties.no_level.type },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -24989,7 +26331,7 @@ function validate633(
           instancePath: instancePath + '/no_level',
           schemaPath: '#/properties/no_level/enum',
           keyword: 'enum',
-          params: { allowedValues: schema157.properties.no_level.enum },
+          params: { allowedValues: schema142.properties.no_level.enum },
         };
         if (vErrors === null) {
           vErrors = [err14];
@@ -25006,7 +26348,7 @@ function validate633(
           instancePath: instancePath + '/fault_never_lowers',
           schemaPath: '#/properties/fault_never_lowers/type',
           keyword: 'type',
-          params: { type: schema157.properties.fault_never_lowers.type },
+          params: { type: schema142.properties.fault_never_lowers.type },
         };
         if (vErrors === null) {
           vErrors = [err15];
@@ -25020,7 +26362,7 @@ function validate633(
           instancePath: instancePath + '/fault_never_lowers',
           schemaPath: '#/properties/fault_never_lowers/enum',
           keyword: 'enum',
-          params: { allowedValues: schema157.properties.fault_never_lowers.enum },
+          params: { allowedValues: schema142.properties.fault_never_lowers.enum },
         };
         if (vErrors === null) {
           vErrors = [err16];
@@ -25037,7 +26379,7 @@ function validate633(
           instancePath: instancePath + '/always_some_advice',
           schemaPath: '#/properties/always_some_advice/type',
           keyword: 'type',
-          params: { type: schema157.properties.always_some_advice.type },
+          params: { type: schema142.properties.always_some_advice.type },
         };
         if (vErrors === null) {
           vErrors = [err17];
@@ -25051,7 +26393,7 @@ function validate633(
           instancePath: instancePath + '/always_some_advice',
           schemaPath: '#/properties/always_some_advice/enum',
           keyword: 'enum',
-          params: { allowedValues: schema157.properties.always_some_advice.enum },
+          params: { allowedValues: schema142.properties.always_some_advice.enum },
         };
         if (vErrors === null) {
           vErrors = [err18];
@@ -25070,18 +26412,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate455(
+function validate388(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate455.evaluated;
+  const evaluated0 = validate388.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25146,7 +26488,7 @@ function validate455(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema123.properties, key0)) {
+      if (!func5.call(schema108.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25163,7 +26505,7 @@ function validate455(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate456(data.protocol, {
+        !validate389(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25171,7 +26513,7 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -25224,7 +26566,7 @@ function validate455(
     }
     if (data.title !== undefined) {
       if (
-        !validate458(data.title, {
+        !validate391(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25232,13 +26574,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate458(data.about, {
+        !validate391(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -25246,13 +26588,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate461(data.based_on, {
+        !validate394(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -25260,13 +26602,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate394.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate456(data.ladder, {
+        !validate389(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -25274,13 +26616,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate456.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate478(data.applies_when, {
+        !validate411(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -25288,13 +26630,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate458(data.otherwise, {
+        !validate391(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -25302,7 +26644,7 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate391.errors);
         errors = vErrors.length;
       }
     }
@@ -25372,7 +26714,7 @@ function validate455(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate458(data9[i0], {
+            !validate391(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -25380,7 +26722,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate458.errors);
+            vErrors = joined(vErrors, validate391.errors);
             errors = vErrors.length;
           }
         }
@@ -25405,7 +26747,7 @@ function validate455(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate456(key1, {
+            !validate389(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -25413,7 +26755,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -25434,7 +26776,7 @@ function validate455(
         }
         for (const key2 in data11) {
           if (
-            !validate503(data11[key2], {
+            !validate436(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -25442,7 +26784,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate503.errors);
+            vErrors = joined(vErrors, validate436.errors);
             errors = vErrors.length;
           }
         }
@@ -25463,7 +26805,7 @@ function validate455(
     }
     if (data.observations !== undefined) {
       if (
-        !validate507(data.observations, {
+        !validate440(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -25471,7 +26813,7 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate507.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -25481,7 +26823,7 @@ function validate455(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate456(key3, {
+            !validate389(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -25489,7 +26831,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -25510,7 +26852,7 @@ function validate455(
         }
         for (const key4 in data14) {
           if (
-            !validate528(data14[key4], {
+            !validate461(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -25518,7 +26860,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate461.errors);
             errors = vErrors.length;
           }
         }
@@ -25543,7 +26885,7 @@ function validate455(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate456(key5, {
+            !validate389(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -25551,7 +26893,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -25572,7 +26914,7 @@ function validate455(
         }
         for (const key6 in data16) {
           if (
-            !validate532(data16[key6], {
+            !validate465(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -25580,7 +26922,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate532.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -25619,7 +26961,7 @@ function validate455(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate539(data18[i1], {
+            !validate472(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -25627,7 +26969,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate472.errors);
             errors = vErrors.length;
           }
         }
@@ -25652,7 +26994,7 @@ function validate455(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate456(key7, {
+            !validate389(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -25660,7 +27002,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -25681,7 +27023,7 @@ function validate455(
         }
         for (const key8 in data20) {
           if (
-            !validate558(data20[key8], {
+            !validate491(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -25689,7 +27031,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate558.errors);
+            vErrors = joined(vErrors, validate491.errors);
             errors = vErrors.length;
           }
         }
@@ -25728,7 +27070,7 @@ function validate455(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate593(data22[i2], {
+            !validate526(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -25736,7 +27078,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate593.errors);
+            vErrors = joined(vErrors, validate526.errors);
             errors = vErrors.length;
           }
         }
@@ -25761,7 +27103,7 @@ function validate455(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate456(key9, {
+            !validate389(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -25769,7 +27111,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -25790,7 +27132,7 @@ function validate455(
         }
         for (const key10 in data24) {
           if (
-            !validate491(data24[key10], {
+            !validate424(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -25799,7 +27141,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate491.errors);
+            vErrors = joined(vErrors, validate424.errors);
             errors = vErrors.length;
           }
         }
@@ -25820,7 +27162,7 @@ function validate455(
     }
     if (data.ordinary !== undefined) {
       if (
-        !validate478(data.ordinary, {
+        !validate411(data.ordinary, {
           instancePath: instancePath + '/ordinary',
           parentData: data,
           parentDataProperty: 'ordinary',
@@ -25828,7 +27170,7 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
@@ -25852,7 +27194,7 @@ function validate455(
         for (const key11 in data27) {
           const _errs51 = errors;
           if (
-            !validate456(key11, {
+            !validate389(key11, {
               instancePath: instancePath + '/must_say',
               parentData: data27,
               parentDataProperty: 'must_say',
@@ -25860,7 +27202,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid17 = _errs51 === errors;
@@ -25881,7 +27223,7 @@ function validate455(
         }
         for (const key12 in data27) {
           if (
-            !validate478(data27[key12], {
+            !validate411(data27[key12], {
               instancePath: instancePath + '/must_say/' + key12.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data27,
               parentDataProperty: key12,
@@ -25889,7 +27231,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate478.errors);
+            vErrors = joined(vErrors, validate411.errors);
             errors = vErrors.length;
           }
         }
@@ -25928,7 +27270,7 @@ function validate455(
         const len3 = data29.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate623(data29[i3], {
+            !validate556(data29[i3], {
               instancePath: instancePath + '/findings/' + i3,
               parentData: data29,
               parentDataProperty: i3,
@@ -25936,7 +27278,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate623.errors);
+            vErrors = joined(vErrors, validate556.errors);
             errors = vErrors.length;
           }
         }
@@ -25961,7 +27303,7 @@ function validate455(
         for (const key13 in data31) {
           const _errs59 = errors;
           if (
-            !validate456(key13, {
+            !validate389(key13, {
               instancePath: instancePath + '/hazards',
               parentData: data31,
               parentDataProperty: 'hazards',
@@ -25969,7 +27311,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
           var valid21 = _errs59 === errors;
@@ -25990,7 +27332,7 @@ function validate455(
         }
         for (const key14 in data31) {
           if (
-            !validate628(data31[key14], {
+            !validate561(data31[key14], {
               instancePath: instancePath + '/hazards/' + key14.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data31,
               parentDataProperty: key14,
@@ -25998,7 +27340,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate628.errors);
+            vErrors = joined(vErrors, validate561.errors);
             errors = vErrors.length;
           }
         }
@@ -26037,7 +27379,7 @@ function validate455(
         const len4 = data33.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate633(data33[i4], {
+            !validate566(data33[i4], {
               instancePath: instancePath + '/must_always/' + i4,
               parentData: data33,
               parentDataProperty: i4,
@@ -26045,7 +27387,7 @@ function validate455(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate633.errors);
+            vErrors = joined(vErrors, validate566.errors);
             errors = vErrors.length;
           }
         }
@@ -26073,13 +27415,13 @@ function validate455(
     }
     errors++;
   }
-  validate455.errors = vErrors;
+  validate388.errors = vErrors;
   return errors === 0;
 }
-validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate388.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate655;
-const schema162 = {
+export const record_entry = validate743;
+const schema180 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -26179,13 +27521,13 @@ const schema162 = {
   },
 };
 
-function validate656(
+function validate744(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate656.evaluated;
+  const evaluated0 = validate744.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26225,21 +27567,21 @@ function validate656(
     }
     errors++;
   }
-  validate656.errors = vErrors;
+  validate744.errors = vErrors;
   return errors === 0;
 }
-validate656.evaluated = { dynamicProps: false, dynamicItems: false };
+validate744.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema164 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
-const pattern36 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
+const schema182 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const pattern40 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate658(
+function validate746(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate658.evaluated;
+  const evaluated0 = validate746.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26256,7 +27598,7 @@ function validate658(
       }
       errors++;
     }
-    if (!pattern36.test(data)) {
+    if (!pattern40.test(data)) {
       const err1 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -26279,12 +27621,12 @@ function validate658(
     }
     errors++;
   }
-  validate658.errors = vErrors;
+  validate746.errors = vErrors;
   return errors === 0;
 }
-validate658.evaluated = { dynamicProps: false, dynamicItems: false };
+validate746.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema165 = {
+const schema183 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -26308,13 +27650,13 @@ const schema165 = {
   additionalProperties: false,
 };
 
-function validate661(
+function validate749(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate661.evaluated;
+  const evaluated0 = validate749.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26344,18 +27686,18 @@ function validate661(
     }
     errors++;
   }
-  validate661.errors = vErrors;
+  validate749.errors = vErrors;
   return errors === 0;
 }
-validate661.evaluated = { dynamicProps: false, dynamicItems: false };
+validate749.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate663(
+function validate751(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate663.evaluated;
+  const evaluated0 = validate751.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26477,18 +27819,18 @@ function validate663(
     }
     errors++;
   }
-  validate663.errors = vErrors;
+  validate751.errors = vErrors;
   return errors === 0;
 }
-validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate751.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate666(
+function validate754(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate666.evaluated;
+  const evaluated0 = validate754.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26638,20 +27980,20 @@ function validate666(
     }
     errors++;
   }
-  validate666.errors = vErrors;
+  validate754.errors = vErrors;
   return errors === 0;
 }
-validate666.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate754.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema187 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate671(
+function validate759(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate759.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26686,18 +28028,18 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate759.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { dynamicProps: false, dynamicItems: false };
+validate759.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate673(
+function validate761(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate673.evaluated;
+  const evaluated0 = validate761.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26728,18 +28070,18 @@ function validate673(
     }
     errors++;
   }
-  validate673.errors = vErrors;
+  validate761.errors = vErrors;
   return errors === 0;
 }
-validate673.evaluated = { dynamicProps: false, dynamicItems: false };
+validate761.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate675(
+function validate763(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate675.evaluated;
+  const evaluated0 = validate763.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26774,18 +28116,18 @@ function validate675(
     }
     errors++;
   }
-  validate675.errors = vErrors;
+  validate763.errors = vErrors;
   return errors === 0;
 }
-validate675.evaluated = { dynamicProps: false, dynamicItems: false };
+validate763.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate660(
+function validate748(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate660.evaluated;
+  const evaluated0 = validate748.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26902,7 +28244,7 @@ function validate660(
     }
     if (data.signing !== undefined) {
       if (
-        !validate661(data.signing, {
+        !validate749(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -26910,7 +28252,7 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate749.errors);
         errors = vErrors.length;
       }
     }
@@ -26948,7 +28290,7 @@ function validate660(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate663(data1[i0], {
+            !validate751(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -26956,7 +28298,7 @@ function validate660(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate663.errors);
+            vErrors = joined(vErrors, validate751.errors);
             errors = vErrors.length;
           }
         }
@@ -27009,7 +28351,7 @@ function validate660(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate666(data3[i1], {
+            !validate754(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -27017,7 +28359,7 @@ function validate660(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate666.errors);
+            vErrors = joined(vErrors, validate754.errors);
             errors = vErrors.length;
           }
         }
@@ -27038,7 +28380,7 @@ function validate660(
     }
     if (data.minute !== undefined) {
       if (
-        !validate671(data.minute, {
+        !validate759(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -27046,13 +28388,13 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate673(data.on, {
+        !validate761(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -27060,7 +28402,7 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate673.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
@@ -27098,7 +28440,7 @@ function validate660(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate675(data7[i2], {
+            !validate763(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -27106,7 +28448,7 @@ function validate660(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate675.errors);
+            vErrors = joined(vErrors, validate763.errors);
             errors = vErrors.length;
           }
         }
@@ -27134,12 +28476,12 @@ function validate660(
     }
     errors++;
   }
-  validate660.errors = vErrors;
+  validate748.errors = vErrors;
   return errors === 0;
 }
-validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate748.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema172 = {
+const schema190 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -27154,13 +28496,13 @@ const schema172 = {
   additionalProperties: false,
 };
 
-function validate679(
+function validate767(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate679.evaluated;
+  const evaluated0 = validate767.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27191,18 +28533,18 @@ function validate679(
     }
     errors++;
   }
-  validate679.errors = vErrors;
+  validate767.errors = vErrors;
   return errors === 0;
 }
-validate679.evaluated = { dynamicProps: false, dynamicItems: false };
+validate767.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate683(
+function validate771(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate771.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27237,18 +28579,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate771.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { dynamicProps: false, dynamicItems: false };
+validate771.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate678(
+function validate766(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate678.evaluated;
+  const evaluated0 = validate766.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27427,7 +28769,7 @@ function validate678(
     }
     if (data.digest !== undefined) {
       if (
-        !validate679(data.digest, {
+        !validate767(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -27435,13 +28777,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate679(data.seal, {
+        !validate767(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -27449,13 +28791,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate675(data.by, {
+        !validate763(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27463,13 +28805,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate683(data.role, {
+        !validate771(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -27477,13 +28819,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate671(data.minute, {
+        !validate759(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -27491,13 +28833,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate673(data.on, {
+        !validate761(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -27505,7 +28847,7 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate673.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
@@ -27518,12 +28860,12 @@ function validate678(
     }
     errors++;
   }
-  validate678.errors = vErrors;
+  validate766.errors = vErrors;
   return errors === 0;
 }
-validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate766.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema175 = {
+const schema193 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -27536,15 +28878,15 @@ const schema175 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema176 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema194 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate693(
+function validate781(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate693.evaluated;
+  const evaluated0 = validate781.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27579,18 +28921,18 @@ function validate693(
     }
     errors++;
   }
-  validate693.errors = vErrors;
+  validate781.errors = vErrors;
   return errors === 0;
 }
-validate693.evaluated = { dynamicProps: false, dynamicItems: false };
+validate781.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate688(
+function validate776(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate688.evaluated;
+  const evaluated0 = validate776.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27754,7 +29096,7 @@ function validate688(
     }
     if (data.digest !== undefined) {
       if (
-        !validate679(data.digest, {
+        !validate767(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -27762,13 +29104,13 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate679(data.seal, {
+        !validate767(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -27776,13 +29118,13 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate658(data.from, {
+        !validate746(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -27790,13 +29132,13 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate746.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate675(data.by, {
+        !validate763(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27804,13 +29146,13 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate693(data.because, {
+        !validate781(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -27818,7 +29160,7 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate693.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
@@ -27831,12 +29173,12 @@ function validate688(
     }
     errors++;
   }
-  validate688.errors = vErrors;
+  validate776.errors = vErrors;
   return errors === 0;
 }
-validate688.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate776.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema177 = {
+const schema195 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -27848,13 +29190,13 @@ const schema177 = {
   additionalProperties: false,
 };
 
-function validate696(
+function validate784(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate784.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27936,7 +29278,7 @@ function validate696(
     }
     if (data.from !== undefined) {
       if (
-        !validate658(data.from, {
+        !validate746(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -27944,13 +29286,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate746.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate675(data.by, {
+        !validate763(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27958,13 +29300,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate693(data.because, {
+        !validate781(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -27972,13 +29314,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate693.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate693(data.instead, {
+        !validate781(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -27986,7 +29328,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate693.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
@@ -27999,12 +29341,12 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate784.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate784.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema178 = {
+const schema196 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -28013,15 +29355,15 @@ const schema178 = {
   required: ['by', 'jws'],
   additionalProperties: false,
 };
-const pattern39 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
+const pattern43 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate702(
+function validate790(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate702.evaluated;
+  const evaluated0 = validate790.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28075,7 +29417,7 @@ function validate702(
     }
     if (data.by !== undefined) {
       if (
-        !validate675(data.by, {
+        !validate763(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -28083,7 +29425,7 @@ function validate702(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
@@ -28104,7 +29446,7 @@ function validate702(
           }
           errors++;
         }
-        if (!pattern39.test(data1)) {
+        if (!pattern43.test(data1)) {
           const err4 = {
             instancePath: instancePath + '/jws',
             schemaPath: '#/properties/jws/pattern',
@@ -28142,18 +29484,18 @@ function validate702(
     }
     errors++;
   }
-  validate702.errors = vErrors;
+  validate790.errors = vErrors;
   return errors === 0;
 }
-validate702.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate790.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate655(
+function validate743(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate743.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28232,7 +29574,7 @@ function validate655(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema162.properties, key0)) {
+      if (!func5.call(schema180.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -28249,7 +29591,7 @@ function validate655(
     }
     if (data.record !== undefined) {
       if (
-        !validate656(data.record, {
+        !validate744(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -28257,7 +29599,7 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate744.errors);
         errors = vErrors.length;
       }
     }
@@ -28315,7 +29657,7 @@ function validate655(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema162.properties.before.type },
+          params: { type: schema180.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -28343,7 +29685,7 @@ function validate655(
     }
     if (data.at !== undefined) {
       if (
-        !validate658(data.at, {
+        !validate746(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -28351,13 +29693,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate746.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate660(data.approvers, {
+        !validate748(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -28365,13 +29707,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate660.errors);
+        vErrors = joined(vErrors, validate748.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate678(data.approved, {
+        !validate766(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -28379,13 +29721,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate678.errors);
+        vErrors = joined(vErrors, validate766.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate688(data.in_force, {
+        !validate776(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -28393,13 +29735,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate776.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate696(data.withdrawn, {
+        !validate784(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -28407,7 +29749,7 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate696.errors);
+        vErrors = joined(vErrors, validate784.errors);
         errors = vErrors.length;
       }
     }
@@ -28445,7 +29787,7 @@ function validate655(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate702(data8[i0], {
+            !validate790(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -28453,7 +29795,7 @@ function validate655(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate702.errors);
+            vErrors = joined(vErrors, validate790.errors);
             errors = vErrors.length;
           }
         }
@@ -28474,7 +29816,7 @@ function validate655(
     }
     if (data.digest !== undefined) {
       if (
-        !validate679(data.digest, {
+        !validate767(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -28482,7 +29824,7 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
@@ -28495,15 +29837,15 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate743.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate743.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate706;
-const schema179 = {
+export const ward = validate592;
+const schema148 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -28609,110 +29951,13 @@ const schema179 = {
   },
 };
 
-function validate707(
+function validate601(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate707.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (!pattern3.test(data)) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^[a-z][a-z0-9_]*$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate707.errors = vErrors;
-  return errors === 0;
-}
-validate707.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate709(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate709.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 2000) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (func1(data) < 1) {
-      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate709.errors = vErrors;
-  return errors === 0;
-}
-validate709.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate715(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate715.evaluated;
+  const evaluated0 = validate601.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28833,12 +30078,12 @@ function validate715(
     }
     errors++;
   }
-  validate715.errors = vErrors;
+  validate601.errors = vErrors;
   return errors === 0;
 }
-validate715.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate601.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema183 = {
+const schema152 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -28849,161 +30094,13 @@ const schema183 = {
   additionalProperties: false,
 };
 
-function validate721(
+function validate605(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate721.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (Object.keys(data).length > 100) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/maxProperties',
-        keyword: 'maxProperties',
-        params: { limit: 100 },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (Object.keys(data).length < 1) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/minProperties',
-        keyword: 'minProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(
-        key0 === 'all' ||
-        key0 === 'any' ||
-        key0 === 'none' ||
-        key0 === 'at_least_of' ||
-        key0 === 'rule'
-      )) {
-        if (
-          !validate479(data[key0], {
-            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
-            parentData: data,
-            parentDataProperty: key0,
-            rootData,
-            dynamicAnchors,
-          })
-        ) {
-          vErrors = joined(vErrors, validate479.errors);
-          errors = vErrors.length;
-        }
-      }
-    }
-    if (data.all !== undefined) {
-      if (
-        !validate491(data.all, {
-          instancePath: instancePath + '/all',
-          parentData: data,
-          parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate491(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate491(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate491.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate495(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate495.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.rule !== undefined) {
-      if (
-        !validate456(data.rule, {
-          instancePath: instancePath + '/rule',
-          parentData: data,
-          parentDataProperty: 'rule',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate456.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate721.errors = vErrors;
-  return errors === 0;
-}
-validate721.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate719(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate719.evaluated;
+  const evaluated0 = validate605.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29057,7 +30154,7 @@ function validate719(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate707(data.protocol, {
+        !validate593(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -29065,7 +30162,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
@@ -29118,7 +30215,7 @@ function validate719(
     }
     if (data.when !== undefined) {
       if (
-        !validate721(data.when, {
+        !validate607(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -29126,7 +30223,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate721.errors);
+        vErrors = joined(vErrors, validate607.errors);
         errors = vErrors.length;
       }
     }
@@ -29139,12 +30236,12 @@ function validate719(
     }
     errors++;
   }
-  validate719.errors = vErrors;
+  validate605.errors = vErrors;
   return errors === 0;
 }
-validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate605.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema185 = {
+const schema154 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -29158,7 +30255,7 @@ const schema185 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema186 = {
+const schema155 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -29171,13 +30268,13 @@ const schema186 = {
   minProperties: 1,
 };
 
-function validate736(
+function validate622(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate736.evaluated;
+  const evaluated0 = validate622.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29266,18 +30363,18 @@ function validate736(
     }
     errors++;
   }
-  validate736.errors = vErrors;
+  validate622.errors = vErrors;
   return errors === 0;
 }
-validate736.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate741(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate741.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29317,18 +30414,18 @@ function validate741(
     }
     errors++;
   }
-  validate741.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate741.evaluated = { dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate744(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate744.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29417,18 +30514,18 @@ function validate744(
     }
     errors++;
   }
-  validate744.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate744.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate734(
+function validate620(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate734.evaluated;
+  const evaluated0 = validate620.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29474,7 +30571,7 @@ function validate734(
     }
     if (data.says !== undefined) {
       if (
-        !validate709(data.says, {
+        !validate595(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -29482,7 +30579,7 @@ function validate734(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
@@ -29520,7 +30617,7 @@ function validate734(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate736(data1[i0], {
+            !validate622(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29528,7 +30625,7 @@ function validate734(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate736.errors);
+            vErrors = joined(vErrors, validate622.errors);
             errors = vErrors.length;
           }
         }
@@ -29549,7 +30646,7 @@ function validate734(
     }
     if (data.respond !== undefined) {
       if (
-        !validate741(data.respond, {
+        !validate627(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -29557,13 +30654,13 @@ function validate734(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate741.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate741(data.reassess, {
+        !validate627(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -29571,13 +30668,13 @@ function validate734(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate741.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate744(data.if_no_answer, {
+        !validate630(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -29585,7 +30682,7 @@ function validate734(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate744.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
@@ -29598,18 +30695,18 @@ function validate734(
     }
     errors++;
   }
-  validate734.errors = vErrors;
+  validate620.errors = vErrors;
   return errors === 0;
 }
-validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate620.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate731(
+function validate617(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate731.evaluated;
+  const evaluated0 = validate617.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29677,7 +30774,7 @@ function validate731(
     }
     if (data.says !== undefined) {
       if (
-        !validate709(data.says, {
+        !validate595(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -29685,7 +30782,7 @@ function validate731(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
@@ -29695,7 +30792,7 @@ function validate731(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate707(key1, {
+            !validate593(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -29703,7 +30800,7 @@ function validate731(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -29724,7 +30821,7 @@ function validate731(
         }
         for (const key2 in data1) {
           if (
-            !validate734(data1[key2], {
+            !validate620(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -29732,7 +30829,7 @@ function validate731(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate734.errors);
+            vErrors = joined(vErrors, validate620.errors);
             errors = vErrors.length;
           }
         }
@@ -29771,7 +30868,7 @@ function validate731(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate707(data3[i0], {
+            !validate593(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -29779,7 +30876,7 @@ function validate731(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -29807,25 +30904,25 @@ function validate731(
     }
     errors++;
   }
-  validate731.errors = vErrors;
+  validate617.errors = vErrors;
   return errors === 0;
 }
-validate731.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema190 = {
+const schema159 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate751(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate751.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29854,7 +30951,7 @@ function validate751(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate707(data[i0], {
+        !validate593(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -29862,7 +30959,7 @@ function validate751(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
@@ -29875,18 +30972,18 @@ function validate751(
     }
     errors++;
   }
-  validate751.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate751.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate755(
+function validate641(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate755.evaluated;
+  const evaluated0 = validate641.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29954,7 +31051,7 @@ function validate755(
     }
     if (data.harm !== undefined) {
       if (
-        !validate629(data.harm, {
+        !validate562(data.harm, {
           instancePath: instancePath + '/harm',
           parentData: data,
           parentDataProperty: 'harm',
@@ -29962,7 +31059,7 @@ function validate755(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -29987,7 +31084,7 @@ function validate755(
           instancePath: instancePath + '/severity',
           schemaPath: '#/properties/severity/enum',
           keyword: 'enum',
-          params: { allowedValues: schema155.properties.severity.enum },
+          params: { allowedValues: schema140.properties.severity.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -29999,7 +31096,7 @@ function validate755(
     }
     if (data.owner !== undefined) {
       if (
-        !validate629(data.owner, {
+        !validate562(data.owner, {
           instancePath: instancePath + '/owner',
           parentData: data,
           parentDataProperty: 'owner',
@@ -30007,7 +31104,7 @@ function validate755(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -30020,439 +31117,18 @@ function validate755(
     }
     errors++;
   }
-  validate755.errors = vErrors;
+  validate641.errors = vErrors;
   return errors === 0;
 }
-validate755.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate641.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema192 = {
-  type: 'object',
-  properties: {
-    requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
-    title: { $ref: 'dictionary.schema.json#/$defs/text' },
-    controls: {
-      type: 'array',
-      items: { $ref: 'dictionary.schema.json#/$defs/name' },
-      minItems: 1,
-      maxItems: 20,
-    },
-    because: { $ref: 'dictionary.schema.json#/$defs/text' },
-    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
-    where: { $ref: 'protocol.schema.json#/$defs/condition' },
-    limits: { type: 'string', enum: ['as_written'] },
-    level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
-    level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
-    getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
-    nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
-    no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
-    fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
-    always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
-  },
-  required: ['requirement', 'controls'],
-  additionalProperties: false,
-};
-
-function validate768(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate768.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (data.observation === undefined) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'observation' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(key0 === 'observation' || key0 === 'going' || key0 === 'between' || key0 === 'through')) {
-        const err1 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err1];
-        } else {
-          vErrors.push(err1);
-        }
-        errors++;
-      }
-    }
-    if (data.observation !== undefined) {
-      if (
-        !validate634(data.observation, {
-          instancePath: instancePath + '/observation',
-          parentData: data,
-          parentDataProperty: 'observation',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate634.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.going !== undefined) {
-      let data1 = data.going;
-      if (typeof data1 !== 'string') {
-        const err2 = {
-          instancePath: instancePath + '/going',
-          schemaPath: '#/properties/going/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err2];
-        } else {
-          vErrors.push(err2);
-        }
-        errors++;
-      }
-      if (!(data1 === 'up' || data1 === 'down')) {
-        const err3 = {
-          instancePath: instancePath + '/going',
-          schemaPath: '#/properties/going/enum',
-          keyword: 'enum',
-          params: { allowedValues: schema159.properties.going.enum },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.between !== undefined) {
-      let data2 = data.between;
-      if (Array.isArray(data2)) {
-        if (data2.length > 2) {
-          const err4 = {
-            instancePath: instancePath + '/between',
-            schemaPath: '#/properties/between/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 2 },
-          };
-          if (vErrors === null) {
-            vErrors = [err4];
-          } else {
-            vErrors.push(err4);
-          }
-          errors++;
-        }
-        if (data2.length < 2) {
-          const err5 = {
-            instancePath: instancePath + '/between',
-            schemaPath: '#/properties/between/minItems',
-            keyword: 'minItems',
-            params: { limit: 2 },
-          };
-          if (vErrors === null) {
-            vErrors = [err5];
-          } else {
-            vErrors.push(err5);
-          }
-          errors++;
-        }
-        const len0 = data2.length;
-        for (let i0 = 0; i0 < len0; i0++) {
-          if (
-            !validate647(data2[i0], {
-              instancePath: instancePath + '/between/' + i0,
-              parentData: data2,
-              parentDataProperty: i0,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate647.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err6 = {
-          instancePath: instancePath + '/between',
-          schemaPath: '#/properties/between/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err6];
-        } else {
-          vErrors.push(err6);
-        }
-        errors++;
-      }
-    }
-    if (data.through !== undefined) {
-      let data4 = data.through;
-      if (Array.isArray(data4)) {
-        if (data4.length > 20) {
-          const err7 = {
-            instancePath: instancePath + '/through',
-            schemaPath: '#/properties/through/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 20 },
-          };
-          if (vErrors === null) {
-            vErrors = [err7];
-          } else {
-            vErrors.push(err7);
-          }
-          errors++;
-        }
-        if (data4.length < 2) {
-          const err8 = {
-            instancePath: instancePath + '/through',
-            schemaPath: '#/properties/through/minItems',
-            keyword: 'minItems',
-            params: { limit: 2 },
-          };
-          if (vErrors === null) {
-            vErrors = [err8];
-          } else {
-            vErrors.push(err8);
-          }
-          errors++;
-        }
-        const len1 = data4.length;
-        for (let i1 = 0; i1 < len1; i1++) {
-          let data5 = data4[i1];
-          if (typeof data5 !== 'string' && typeof data5 !== 'boolean') {
-            const err9 = {
-              instancePath: instancePath + '/through/' + i1,
-              schemaPath: '#/properties/through/items/type',
-              keyword: 'type',
-              params: { type: schema159.properties.through.items.type },
-            };
-            if (vErrors === null) {
-              vErrors = [err9];
-            } else {
-              vErrors.push(err9);
-            }
-            errors++;
-          }
-        }
-      } else {
-        const err10 = {
-          instancePath: instancePath + '/through',
-          schemaPath: '#/properties/through/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err10];
-        } else {
-          vErrors.push(err10);
-        }
-        errors++;
-      }
-    }
-  } else {
-    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err11];
-    } else {
-      vErrors.push(err11);
-    }
-    errors++;
-  }
-  validate768.errors = vErrors;
-  return errors === 0;
-}
-validate768.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate772(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate772.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    for (const key0 in data) {
-      if (!(key0 === 'blank' || key0 === 'except')) {
-        const err0 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err0];
-        } else {
-          vErrors.push(err0);
-        }
-        errors++;
-      }
-    }
-    if (data.blank !== undefined) {
-      let data0 = data.blank;
-      if (Array.isArray(data0)) {
-        if (data0.length > 200) {
-          const err1 = {
-            instancePath: instancePath + '/blank',
-            schemaPath: '#/properties/blank/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 200 },
-          };
-          if (vErrors === null) {
-            vErrors = [err1];
-          } else {
-            vErrors.push(err1);
-          }
-          errors++;
-        }
-        if (data0.length < 1) {
-          const err2 = {
-            instancePath: instancePath + '/blank',
-            schemaPath: '#/properties/blank/minItems',
-            keyword: 'minItems',
-            params: { limit: 1 },
-          };
-          if (vErrors === null) {
-            vErrors = [err2];
-          } else {
-            vErrors.push(err2);
-          }
-          errors++;
-        }
-        const len0 = data0.length;
-        for (let i0 = 0; i0 < len0; i0++) {
-          if (
-            !validate634(data0[i0], {
-              instancePath: instancePath + '/blank/' + i0,
-              parentData: data0,
-              parentDataProperty: i0,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate634.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err3 = {
-          instancePath: instancePath + '/blank',
-          schemaPath: '#/properties/blank/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.except !== undefined) {
-      let data2 = data.except;
-      if (Array.isArray(data2)) {
-        if (data2.length > 200) {
-          const err4 = {
-            instancePath: instancePath + '/except',
-            schemaPath: '#/properties/except/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 200 },
-          };
-          if (vErrors === null) {
-            vErrors = [err4];
-          } else {
-            vErrors.push(err4);
-          }
-          errors++;
-        }
-        if (data2.length < 1) {
-          const err5 = {
-            instancePath: instancePath + '/except',
-            schemaPath: '#/properties/except/minItems',
-            keyword: 'minItems',
-            params: { limit: 1 },
-          };
-          if (vErrors === null) {
-            vErrors = [err5];
-          } else {
-            vErrors.push(err5);
-          }
-          errors++;
-        }
-        const len1 = data2.length;
-        for (let i1 = 0; i1 < len1; i1++) {
-          if (
-            !validate634(data2[i1], {
-              instancePath: instancePath + '/except/' + i1,
-              parentData: data2,
-              parentDataProperty: i1,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate634.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err6 = {
-          instancePath: instancePath + '/except',
-          schemaPath: '#/properties/except/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err6];
-        } else {
-          vErrors.push(err6);
-        }
-        errors++;
-      }
-    }
-  } else {
-    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err7];
-    } else {
-      vErrors.push(err7);
-    }
-    errors++;
-  }
-  validate772.errors = vErrors;
-  return errors === 0;
-}
-validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate759(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate759.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30489,7 +31165,7 @@ function validate759(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema192.properties, key0)) {
+      if (!func5.call(schema161.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -30506,7 +31182,7 @@ function validate759(
     }
     if (data.requirement !== undefined) {
       if (
-        !validate707(data.requirement, {
+        !validate593(data.requirement, {
           instancePath: instancePath + '/requirement',
           parentData: data,
           parentDataProperty: 'requirement',
@@ -30514,13 +31190,13 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate709(data.title, {
+        !validate595(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30528,7 +31204,7 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
@@ -30566,7 +31242,7 @@ function validate759(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate707(data2[i0], {
+            !validate593(data2[i0], {
               instancePath: instancePath + '/controls/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -30574,7 +31250,7 @@ function validate759(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -30595,7 +31271,7 @@ function validate759(
     }
     if (data.because !== undefined) {
       if (
-        !validate709(data.because, {
+        !validate595(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -30603,7 +31279,7 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
@@ -30627,7 +31303,7 @@ function validate759(
         const len1 = data5.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate707(data5[i1], {
+            !validate593(data5[i1], {
               instancePath: instancePath + '/source/' + i1,
               parentData: data5,
               parentDataProperty: i1,
@@ -30635,7 +31311,7 @@ function validate759(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -30656,7 +31332,7 @@ function validate759(
     }
     if (data.where !== undefined) {
       if (
-        !validate721(data.where, {
+        !validate607(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -30664,7 +31340,7 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate721.errors);
+        vErrors = joined(vErrors, validate607.errors);
         errors = vErrors.length;
       }
     }
@@ -30689,7 +31365,7 @@ function validate759(
           instancePath: instancePath + '/limits',
           schemaPath: '#/properties/limits/enum',
           keyword: 'enum',
-          params: { allowedValues: schema192.properties.limits.enum },
+          params: { allowedValues: schema161.properties.limits.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -30701,7 +31377,7 @@ function validate759(
     }
     if (data.level_at_least !== undefined) {
       if (
-        !validate707(data.level_at_least, {
+        !validate593(data.level_at_least, {
           instancePath: instancePath + '/level_at_least',
           parentData: data,
           parentDataProperty: 'level_at_least',
@@ -30709,13 +31385,13 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.level_at_most !== undefined) {
       if (
-        !validate707(data.level_at_most, {
+        !validate593(data.level_at_most, {
           instancePath: instancePath + '/level_at_most',
           parentData: data,
           parentDataProperty: 'level_at_most',
@@ -30723,13 +31399,13 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.getting_worse_never_lowers !== undefined) {
       if (
-        !validate768(data.getting_worse_never_lowers, {
+        !validate654(data.getting_worse_never_lowers, {
           instancePath: instancePath + '/getting_worse_never_lowers',
           parentData: data,
           parentDataProperty: 'getting_worse_never_lowers',
@@ -30737,13 +31413,13 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
     if (data.nothing_hides !== undefined) {
       if (
-        !validate772(data.nothing_hides, {
+        !validate658(data.nothing_hides, {
           instancePath: instancePath + '/nothing_hides',
           parentData: data,
           parentDataProperty: 'nothing_hides',
@@ -30751,7 +31427,7 @@ function validate759(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
@@ -30762,7 +31438,7 @@ function validate759(
           instancePath: instancePath + '/no_level',
           schemaPath: '#/properties/no_level/type',
           keyword: 'type',
-          params: { type: schema192.properties.no_level.type },
+          params: { type: schema161.properties.no_level.type },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -30776,7 +31452,7 @@ function validate759(
           instancePath: instancePath + '/no_level',
           schemaPath: '#/properties/no_level/enum',
           keyword: 'enum',
-          params: { allowedValues: schema192.properties.no_level.enum },
+          params: { allowedValues: schema161.properties.no_level.enum },
         };
         if (vErrors === null) {
           vErrors = [err11];
@@ -30793,7 +31469,7 @@ function validate759(
           instancePath: instancePath + '/fault_never_lowers',
           schemaPath: '#/properties/fault_never_lowers/type',
           keyword: 'type',
-          params: { type: schema192.properties.fault_never_lowers.type },
+          params: { type: schema161.properties.fault_never_lowers.type },
         };
         if (vErrors === null) {
           vErrors = [err12];
@@ -30807,7 +31483,7 @@ function validate759(
           instancePath: instancePath + '/fault_never_lowers',
           schemaPath: '#/properties/fault_never_lowers/enum',
           keyword: 'enum',
-          params: { allowedValues: schema192.properties.fault_never_lowers.enum },
+          params: { allowedValues: schema161.properties.fault_never_lowers.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -30824,7 +31500,7 @@ function validate759(
           instancePath: instancePath + '/always_some_advice',
           schemaPath: '#/properties/always_some_advice/type',
           keyword: 'type',
-          params: { type: schema192.properties.always_some_advice.type },
+          params: { type: schema161.properties.always_some_advice.type },
         };
         if (vErrors === null) {
           vErrors = [err14];
@@ -30838,7 +31514,7 @@ function validate759(
           instancePath: instancePath + '/always_some_advice',
           schemaPath: '#/properties/always_some_advice/enum',
           keyword: 'enum',
-          params: { allowedValues: schema192.properties.always_some_advice.enum },
+          params: { allowedValues: schema161.properties.always_some_advice.enum },
         };
         if (vErrors === null) {
           vErrors = [err15];
@@ -30857,18 +31533,18 @@ function validate759(
     }
     errors++;
   }
-  validate759.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate759.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate706(
+function validate592(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate706.evaluated;
+  const evaluated0 = validate592.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30947,7 +31623,7 @@ function validate706(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema179.properties, key0)) {
+      if (!func5.call(schema148.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -30964,7 +31640,7 @@ function validate706(
     }
     if (data.ward !== undefined) {
       if (
-        !validate707(data.ward, {
+        !validate593(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -30972,7 +31648,7 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
@@ -31025,7 +31701,7 @@ function validate706(
     }
     if (data.title !== undefined) {
       if (
-        !validate709(data.title, {
+        !validate595(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31033,13 +31709,13 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate709(data.about, {
+        !validate595(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -31047,13 +31723,13 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate707(data.ladder, {
+        !validate593(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -31061,7 +31737,7 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate707.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
@@ -31177,7 +31853,7 @@ function validate706(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate709(data7[i0], {
+            !validate595(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -31185,7 +31861,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate709.errors);
+            vErrors = joined(vErrors, validate595.errors);
             errors = vErrors.length;
           }
         }
@@ -31210,7 +31886,7 @@ function validate706(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate707(key1, {
+            !validate593(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -31218,7 +31894,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -31239,7 +31915,7 @@ function validate706(
         }
         for (const key2 in data9) {
           if (
-            !validate715(data9[key2], {
+            !validate601(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -31247,7 +31923,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate715.errors);
+            vErrors = joined(vErrors, validate601.errors);
             errors = vErrors.length;
           }
         }
@@ -31300,7 +31976,7 @@ function validate706(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate719(data11[i1], {
+            !validate605(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -31308,7 +31984,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate719.errors);
+            vErrors = joined(vErrors, validate605.errors);
             errors = vErrors.length;
           }
         }
@@ -31333,7 +32009,7 @@ function validate706(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate707(key3, {
+            !validate593(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -31341,7 +32017,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -31362,7 +32038,7 @@ function validate706(
         }
         for (const key4 in data13) {
           if (
-            !validate731(data13[key4], {
+            !validate617(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -31370,7 +32046,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate731.errors);
+            vErrors = joined(vErrors, validate617.errors);
             errors = vErrors.length;
           }
         }
@@ -31409,7 +32085,7 @@ function validate706(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate751(data15[i2], {
+            !validate637(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -31417,7 +32093,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate751.errors);
+            vErrors = joined(vErrors, validate637.errors);
             errors = vErrors.length;
           }
         }
@@ -31442,7 +32118,7 @@ function validate706(
         for (const key5 in data17) {
           const _errs33 = errors;
           if (
-            !validate707(key5, {
+            !validate593(key5, {
               instancePath: instancePath + '/hazards',
               parentData: data17,
               parentDataProperty: 'hazards',
@@ -31450,7 +32126,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs33 === errors;
@@ -31471,7 +32147,7 @@ function validate706(
         }
         for (const key6 in data17) {
           if (
-            !validate755(data17[key6], {
+            !validate641(data17[key6], {
               instancePath: instancePath + '/hazards/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data17,
               parentDataProperty: key6,
@@ -31479,7 +32155,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate755.errors);
+            vErrors = joined(vErrors, validate641.errors);
             errors = vErrors.length;
           }
         }
@@ -31518,7 +32194,7 @@ function validate706(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate759(data19[i3], {
+            !validate645(data19[i3], {
               instancePath: instancePath + '/must_always/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -31526,7 +32202,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate759.errors);
+            vErrors = joined(vErrors, validate645.errors);
             errors = vErrors.length;
           }
         }
@@ -31554,13 +32230,13 @@ function validate706(
     }
     errors++;
   }
-  validate706.errors = vErrors;
+  validate592.errors = vErrors;
   return errors === 0;
 }
-validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate777;
-const schema195 = {
+export const ward_cases = validate794;
+const schema197 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -31610,13 +32286,13 @@ const schema195 = {
   },
 };
 
-function validate778(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate778.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31656,12 +32332,12 @@ function validate778(
     }
     errors++;
   }
-  validate778.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate778.evaluated = { dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema197 = {
+const schema199 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -31676,13 +32352,13 @@ const schema197 = {
   additionalProperties: false,
 };
 
-function validate781(
+function validate798(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate781.evaluated;
+  const evaluated0 = validate798.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31717,12 +32393,12 @@ function validate781(
     }
     errors++;
   }
-  validate781.errors = vErrors;
+  validate798.errors = vErrors;
   return errors === 0;
 }
-validate781.evaluated = { dynamicProps: false, dynamicItems: false };
+validate798.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema199 = {
+const schema201 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -31740,13 +32416,13 @@ const schema199 = {
   additionalProperties: false,
 };
 
-function validate788(
+function validate805(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate788.evaluated;
+  const evaluated0 = validate805.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31835,18 +32511,18 @@ function validate788(
     }
     errors++;
   }
-  validate788.errors = vErrors;
+  validate805.errors = vErrors;
   return errors === 0;
 }
-validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate805.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate796(
+function validate813(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate796.evaluated;
+  const evaluated0 = validate813.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31876,18 +32552,18 @@ function validate796(
     }
     errors++;
   }
-  validate796.errors = vErrors;
+  validate813.errors = vErrors;
   return errors === 0;
 }
-validate796.evaluated = { dynamicProps: false, dynamicItems: false };
+validate813.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate799(
+function validate816(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate799.evaluated;
+  const evaluated0 = validate816.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32257,18 +32933,18 @@ function validate799(
     }
     errors++;
   }
-  validate799.errors = vErrors;
+  validate816.errors = vErrors;
   return errors === 0;
 }
-validate799.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate816.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate787(
+function validate804(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate787.evaluated;
+  const evaluated0 = validate804.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32315,7 +32991,7 @@ function validate787(
     }
     if (data.level !== undefined) {
       if (
-        !validate788(data.level, {
+        !validate805(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32323,7 +32999,7 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate788.errors);
+        vErrors = joined(vErrors, validate805.errors);
         errors = vErrors.length;
       }
     }
@@ -32361,7 +33037,7 @@ function validate787(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate781(data1[i0], {
+            !validate798(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -32369,7 +33045,7 @@ function validate787(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate781.errors);
+            vErrors = joined(vErrors, validate798.errors);
             errors = vErrors.length;
           }
         }
@@ -32390,7 +33066,7 @@ function validate787(
     }
     if (data.plan !== undefined) {
       if (
-        !validate778(data.plan, {
+        !validate795(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -32398,13 +33074,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate778.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate778(data.in_force, {
+        !validate795(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -32412,13 +33088,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate778.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate796(data.may_step_down, {
+        !validate813(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -32426,7 +33102,7 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate796.errors);
+        vErrors = joined(vErrors, validate813.errors);
         errors = vErrors.length;
       }
     }
@@ -32436,7 +33112,7 @@ function validate787(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate778(key1, {
+            !validate795(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -32444,7 +33120,7 @@ function validate787(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate778.errors);
+            vErrors = joined(vErrors, validate795.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -32465,7 +33141,7 @@ function validate787(
         }
         for (const key2 in data6) {
           if (
-            !validate799(data6[key2], {
+            !validate816(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -32473,7 +33149,7 @@ function validate787(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate799.errors);
+            vErrors = joined(vErrors, validate816.errors);
             errors = vErrors.length;
           }
         }
@@ -32501,18 +33177,18 @@ function validate787(
     }
     errors++;
   }
-  validate787.errors = vErrors;
+  validate804.errors = vErrors;
   return errors === 0;
 }
-validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate804.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate818(
+function validate835(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate818.evaluated;
+  const evaluated0 = validate835.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32610,18 +33286,18 @@ function validate818(
     }
     errors++;
   }
-  validate818.errors = vErrors;
+  validate835.errors = vErrors;
   return errors === 0;
 }
-validate818.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate835.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate780(
+function validate797(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate780.evaluated;
+  const evaluated0 = validate797.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32683,7 +33359,7 @@ function validate780(
     }
     if (data.case !== undefined) {
       if (
-        !validate781(data.case, {
+        !validate798(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -32691,13 +33367,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate781.errors);
+        vErrors = joined(vErrors, validate798.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate781(data.story, {
+        !validate798(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -32705,13 +33381,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate781.errors);
+        vErrors = joined(vErrors, validate798.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate778(data.source, {
+        !validate795(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -32719,7 +33395,7 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate778.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
@@ -32753,7 +33429,7 @@ function validate780(
     }
     if (data.expect !== undefined) {
       if (
-        !validate787(data.expect, {
+        !validate804(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -32761,13 +33437,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate818(data.teach, {
+        !validate835(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -32775,7 +33451,7 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate818.errors);
+        vErrors = joined(vErrors, validate835.errors);
         errors = vErrors.length;
       }
     }
@@ -32788,18 +33464,18 @@ function validate780(
     }
     errors++;
   }
-  validate780.errors = vErrors;
+  validate797.errors = vErrors;
   return errors === 0;
 }
-validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate797.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate777(
+function validate794(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate794.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32853,7 +33529,7 @@ function validate777(
     }
     if (data.ward !== undefined) {
       if (
-        !validate778(data.ward, {
+        !validate795(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -32861,7 +33537,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate778.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
@@ -32885,7 +33561,7 @@ function validate777(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate780(data1[i0], {
+            !validate797(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -32893,7 +33569,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate780.errors);
+            vErrors = joined(vErrors, validate797.errors);
             errors = vErrors.length;
           }
         }
@@ -32921,13 +33597,13 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate794.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate794.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate823;
-const schema204 = {
+export const ward_outcome = validate840;
+const schema206 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -33054,13 +33730,13 @@ const schema204 = {
   },
 };
 
-function validate824(
+function validate841(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate824.evaluated;
+  const evaluated0 = validate841.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33100,18 +33776,18 @@ function validate824(
     }
     errors++;
   }
-  validate824.errors = vErrors;
+  validate841.errors = vErrors;
   return errors === 0;
 }
-validate824.evaluated = { dynamicProps: false, dynamicItems: false };
+validate841.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate826(
+function validate843(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate826.evaluated;
+  const evaluated0 = validate843.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33146,12 +33822,12 @@ function validate826(
     }
     errors++;
   }
-  validate826.errors = vErrors;
+  validate843.errors = vErrors;
   return errors === 0;
 }
-validate826.evaluated = { dynamicProps: false, dynamicItems: false };
+validate843.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema207 = {
+const schema209 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -33163,13 +33839,13 @@ const schema207 = {
   additionalProperties: false,
 };
 
-function validate828(
+function validate845(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate828.evaluated;
+  const evaluated0 = validate845.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33358,18 +34034,18 @@ function validate828(
     }
     errors++;
   }
-  validate828.errors = vErrors;
+  validate845.errors = vErrors;
   return errors === 0;
 }
-validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate845.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate830(
+function validate847(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate830.evaluated;
+  const evaluated0 = validate847.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33508,12 +34184,12 @@ function validate830(
       }
     }
   }
-  validate830.errors = vErrors;
+  validate847.errors = vErrors;
   return errors === 0;
 }
-validate830.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate847.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema209 = {
+const schema211 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -33524,13 +34200,13 @@ const schema209 = {
   additionalProperties: false,
 };
 
-function validate833(
+function validate850(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate833.evaluated;
+  const evaluated0 = validate850.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33598,7 +34274,7 @@ function validate833(
     }
     if (data.plan !== undefined) {
       if (
-        !validate824(data.plan, {
+        !validate841(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -33606,13 +34282,13 @@ function validate833(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate841.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate826(data.title, {
+        !validate843(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33620,13 +34296,13 @@ function validate833(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate826(data.says, {
+        !validate843(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -33634,7 +34310,7 @@ function validate833(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
@@ -33647,12 +34323,12 @@ function validate833(
     }
     errors++;
   }
-  validate833.errors = vErrors;
+  validate850.errors = vErrors;
   return errors === 0;
 }
-validate833.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate850.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema210 = {
+const schema212 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -33667,13 +34343,13 @@ const schema210 = {
   additionalProperties: false,
 };
 
-function validate841(
+function validate858(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate841.evaluated;
+  const evaluated0 = validate858.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33762,18 +34438,18 @@ function validate841(
     }
     errors++;
   }
-  validate841.errors = vErrors;
+  validate858.errors = vErrors;
   return errors === 0;
 }
-validate841.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate858.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate846(
+function validate863(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate846.evaluated;
+  const evaluated0 = validate863.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33813,18 +34489,18 @@ function validate846(
     }
     errors++;
   }
-  validate846.errors = vErrors;
+  validate863.errors = vErrors;
   return errors === 0;
 }
-validate846.evaluated = { dynamicProps: false, dynamicItems: false };
+validate863.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate849(
+function validate866(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate849.evaluated;
+  const evaluated0 = validate866.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33913,18 +34589,18 @@ function validate849(
     }
     errors++;
   }
-  validate849.errors = vErrors;
+  validate866.errors = vErrors;
   return errors === 0;
 }
-validate849.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate866.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate853(
+function validate870(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate853.evaluated;
+  const evaluated0 = validate870.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34074,18 +34750,18 @@ function validate853(
     }
     errors++;
   }
-  validate853.errors = vErrors;
+  validate870.errors = vErrors;
   return errors === 0;
 }
-validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate870.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate838(
+function validate855(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate838.evaluated;
+  const evaluated0 = validate855.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34147,7 +34823,7 @@ function validate838(
     }
     if (data.level !== undefined) {
       if (
-        !validate824(data.level, {
+        !validate841(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -34155,13 +34831,13 @@ function validate838(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate841.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate826(data.says, {
+        !validate843(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -34169,7 +34845,7 @@ function validate838(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
@@ -34179,7 +34855,7 @@ function validate838(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate841(data2[i0], {
+            !validate858(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -34187,7 +34863,7 @@ function validate838(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate841.errors);
+            vErrors = joined(vErrors, validate858.errors);
             errors = vErrors.length;
           }
         }
@@ -34208,7 +34884,7 @@ function validate838(
     }
     if (data.respond !== undefined) {
       if (
-        !validate846(data.respond, {
+        !validate863(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -34216,13 +34892,13 @@ function validate838(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate846.errors);
+        vErrors = joined(vErrors, validate863.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate846(data.reassess, {
+        !validate863(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -34230,13 +34906,13 @@ function validate838(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate846.errors);
+        vErrors = joined(vErrors, validate863.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate849(data.if_no_answer, {
+        !validate866(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -34244,13 +34920,13 @@ function validate838(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate849.errors);
+        vErrors = joined(vErrors, validate866.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate853(data.step_down, {
+        !validate870(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -34258,7 +34934,7 @@ function validate838(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate853.errors);
+        vErrors = joined(vErrors, validate870.errors);
         errors = vErrors.length;
       }
     }
@@ -34271,18 +34947,18 @@ function validate838(
     }
     errors++;
   }
-  validate838.errors = vErrors;
+  validate855.errors = vErrors;
   return errors === 0;
 }
-validate838.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate855.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate858(
+function validate875(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate858.evaluated;
+  const evaluated0 = validate875.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34543,12 +35219,12 @@ function validate858(
     }
     errors++;
   }
-  validate858.errors = vErrors;
+  validate875.errors = vErrors;
   return errors === 0;
 }
-validate858.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate875.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema216 = {
+const schema218 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -34565,13 +35241,13 @@ const schema216 = {
   additionalProperties: false,
 };
 
-function validate865(
+function validate882(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate865.evaluated;
+  const evaluated0 = validate882.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34611,18 +35287,18 @@ function validate865(
     }
     errors++;
   }
-  validate865.errors = vErrors;
+  validate882.errors = vErrors;
   return errors === 0;
 }
-validate865.evaluated = { dynamicProps: false, dynamicItems: false };
+validate882.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate871(
+function validate888(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate871.evaluated;
+  const evaluated0 = validate888.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34648,18 +35324,18 @@ function validate871(
     }
     errors++;
   }
-  validate871.errors = vErrors;
+  validate888.errors = vErrors;
   return errors === 0;
 }
-validate871.evaluated = { dynamicProps: false, dynamicItems: false };
+validate888.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate873(
+function validate890(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate873.evaluated;
+  const evaluated0 = validate890.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34691,18 +35367,18 @@ function validate873(
     }
     errors++;
   }
-  validate873.errors = vErrors;
+  validate890.errors = vErrors;
   return errors === 0;
 }
-validate873.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate890.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate863(
+function validate880(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate863.evaluated;
+  const evaluated0 = validate880.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34781,7 +35457,7 @@ function validate863(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema216.properties, key0)) {
+      if (!func5.call(schema218.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -34798,7 +35474,7 @@ function validate863(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate824(data.protocol, {
+        !validate841(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -34806,13 +35482,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate841.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate865(data.rule, {
+        !validate882(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -34820,13 +35496,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate865.errors);
+        vErrors = joined(vErrors, validate882.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate826(data.title, {
+        !validate843(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -34834,13 +35510,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate865(data.level, {
+        !validate882(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -34848,13 +35524,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate865.errors);
+        vErrors = joined(vErrors, validate882.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate826(data.says, {
+        !validate843(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -34862,13 +35538,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate826(data.because, {
+        !validate843(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -34876,13 +35552,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate871(data.explained_by, {
+        !validate888(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -34890,13 +35566,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate871.errors);
+        vErrors = joined(vErrors, validate888.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate873(data.ask, {
+        !validate890(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -34904,13 +35580,13 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate873.errors);
+        vErrors = joined(vErrors, validate890.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate873(data.do, {
+        !validate890(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -34918,7 +35594,7 @@ function validate863(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate873.errors);
+        vErrors = joined(vErrors, validate890.errors);
         errors = vErrors.length;
       }
     }
@@ -34931,18 +35607,18 @@ function validate863(
     }
     errors++;
   }
-  validate863.errors = vErrors;
+  validate880.errors = vErrors;
   return errors === 0;
 }
-validate863.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate880.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate878(
+function validate895(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate878.evaluated;
+  const evaluated0 = validate895.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34974,18 +35650,18 @@ function validate878(
     }
     errors++;
   }
-  validate878.errors = vErrors;
+  validate895.errors = vErrors;
   return errors === 0;
 }
-validate878.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate895.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate883(
+function validate900(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate883.evaluated;
+  const evaluated0 = validate900.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35062,12 +35738,12 @@ function validate883(
     }
     errors++;
   }
-  validate883.errors = vErrors;
+  validate900.errors = vErrors;
   return errors === 0;
 }
-validate883.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate900.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema222 = {
+const schema224 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -35081,13 +35757,13 @@ const schema222 = {
   additionalProperties: false,
 };
 
-function validate893(
+function validate910(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate893.evaluated;
+  const evaluated0 = validate910.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35247,12 +35923,12 @@ function validate893(
     }
     errors++;
   }
-  validate893.errors = vErrors;
+  validate910.errors = vErrors;
   return errors === 0;
 }
-validate893.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate910.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema224 = {
+const schema226 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -35264,13 +35940,13 @@ const schema224 = {
   additionalProperties: false,
 };
 
-function validate897(
+function validate914(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate897.evaluated;
+  const evaluated0 = validate914.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35338,7 +36014,7 @@ function validate897(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate824(data.protocol, {
+        !validate841(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -35346,13 +36022,13 @@ function validate897(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate841.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate865(data.rule, {
+        !validate882(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -35360,13 +36036,13 @@ function validate897(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate865.errors);
+        vErrors = joined(vErrors, validate882.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate826(data.title, {
+        !validate843(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -35374,13 +36050,13 @@ function validate897(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate865(data.level, {
+        !validate882(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -35388,7 +36064,7 @@ function validate897(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate865.errors);
+        vErrors = joined(vErrors, validate882.errors);
         errors = vErrors.length;
       }
     }
@@ -35401,18 +36077,18 @@ function validate897(
     }
     errors++;
   }
-  validate897.errors = vErrors;
+  validate914.errors = vErrors;
   return errors === 0;
 }
-validate897.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate914.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate888(
+function validate905(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate888.evaluated;
+  const evaluated0 = validate905.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35529,7 +36205,7 @@ function validate888(
     }
     if (data.fault !== undefined) {
       if (
-        !validate865(data.fault, {
+        !validate882(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -35537,13 +36213,13 @@ function validate888(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate865.errors);
+        vErrors = joined(vErrors, validate882.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate826(data.title, {
+        !validate843(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -35551,13 +36227,13 @@ function validate888(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate826(data.says, {
+        !validate843(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -35565,13 +36241,13 @@ function validate888(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate873(data.do, {
+        !validate890(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -35579,7 +36255,7 @@ function validate888(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate873.errors);
+        vErrors = joined(vErrors, validate890.errors);
         errors = vErrors.length;
       }
     }
@@ -35589,7 +36265,7 @@ function validate888(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate893(data4[i0], {
+            !validate910(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -35597,7 +36273,7 @@ function validate888(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate893.errors);
+            vErrors = joined(vErrors, validate910.errors);
             errors = vErrors.length;
           }
         }
@@ -35622,7 +36298,7 @@ function validate888(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate897(data6[i1], {
+            !validate914(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -35630,7 +36306,7 @@ function validate888(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate897.errors);
+            vErrors = joined(vErrors, validate914.errors);
             errors = vErrors.length;
           }
         }
@@ -35658,18 +36334,18 @@ function validate888(
     }
     errors++;
   }
-  validate888.errors = vErrors;
+  validate905.errors = vErrors;
   return errors === 0;
 }
-validate888.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate905.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate904(
+function validate921(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate904.evaluated;
+  const evaluated0 = validate921.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35788,18 +36464,18 @@ function validate904(
     }
     errors++;
   }
-  validate904.errors = vErrors;
+  validate921.errors = vErrors;
   return errors === 0;
 }
-validate904.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate921.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate823(
+function validate840(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate823.evaluated;
+  const evaluated0 = validate840.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -36046,7 +36722,7 @@ function validate823(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema204.properties, key0)) {
+      if (!func5.call(schema206.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -36063,7 +36739,7 @@ function validate823(
     }
     if (data.ward !== undefined) {
       if (
-        !validate824(data.ward, {
+        !validate841(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -36071,7 +36747,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate841.errors);
         errors = vErrors.length;
       }
     }
@@ -36094,7 +36770,7 @@ function validate823(
     }
     if (data.title !== undefined) {
       if (
-        !validate826(data.title, {
+        !validate843(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -36102,7 +36778,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
@@ -36124,7 +36800,7 @@ function validate823(
     }
     if (data.policy !== undefined) {
       if (
-        !validate828(data.policy, {
+        !validate845(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -36132,7 +36808,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate828.errors);
+        vErrors = joined(vErrors, validate845.errors);
         errors = vErrors.length;
       }
     }
@@ -36143,7 +36819,7 @@ function validate823(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema204.properties.at.type },
+          params: { type: schema206.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -36155,7 +36831,7 @@ function validate823(
     }
     if (data.level !== undefined) {
       if (
-        !validate830(data.level, {
+        !validate847(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -36163,13 +36839,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate830.errors);
+        vErrors = joined(vErrors, validate847.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate833(data.plan, {
+        !validate850(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -36177,13 +36853,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate833.errors);
+        vErrors = joined(vErrors, validate850.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate838(data.response, {
+        !validate855(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -36191,13 +36867,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate838.errors);
+        vErrors = joined(vErrors, validate855.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate858(data.in_force, {
+        !validate875(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -36205,7 +36881,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate858.errors);
+        vErrors = joined(vErrors, validate875.errors);
         errors = vErrors.length;
       }
     }
@@ -36248,7 +36924,7 @@ function validate823(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate863(data12[i1], {
+            !validate880(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -36256,7 +36932,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate863.errors);
+            vErrors = joined(vErrors, validate880.errors);
             errors = vErrors.length;
           }
         }
@@ -36277,7 +36953,7 @@ function validate823(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate878(data.ask_first, {
+        !validate895(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -36285,13 +36961,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate878.errors);
+        vErrors = joined(vErrors, validate895.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate878(data.take_first, {
+        !validate895(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -36299,13 +36975,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate878.errors);
+        vErrors = joined(vErrors, validate895.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate878(data.missing, {
+        !validate895(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -36313,7 +36989,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate878.errors);
+        vErrors = joined(vErrors, validate895.errors);
         errors = vErrors.length;
       }
     }
@@ -36323,7 +36999,7 @@ function validate823(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate883(data17[i2], {
+            !validate900(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -36331,7 +37007,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate883.errors);
+            vErrors = joined(vErrors, validate900.errors);
             errors = vErrors.length;
           }
         }
@@ -36356,7 +37032,7 @@ function validate823(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate883(data19[i3], {
+            !validate900(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -36364,7 +37040,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate883.errors);
+            vErrors = joined(vErrors, validate900.errors);
             errors = vErrors.length;
           }
         }
@@ -36385,7 +37061,7 @@ function validate823(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate878(data.would_tell_more, {
+        !validate895(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -36393,7 +37069,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate878.errors);
+        vErrors = joined(vErrors, validate895.errors);
         errors = vErrors.length;
       }
     }
@@ -36403,7 +37079,7 @@ function validate823(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate888(data22[i4], {
+            !validate905(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -36411,7 +37087,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate888.errors);
+            vErrors = joined(vErrors, validate905.errors);
             errors = vErrors.length;
           }
         }
@@ -36436,7 +37112,7 @@ function validate823(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate904(data24[i5], {
+            !validate921(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -36444,7 +37120,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate904.errors);
+            vErrors = joined(vErrors, validate921.errors);
             errors = vErrors.length;
           }
         }
@@ -36469,7 +37145,7 @@ function validate823(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate904(data26[i6], {
+            !validate921(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -36477,7 +37153,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate904.errors);
+            vErrors = joined(vErrors, validate921.errors);
             errors = vErrors.length;
           }
         }
@@ -36498,7 +37174,7 @@ function validate823(
     }
     if (data.caution !== undefined) {
       if (
-        !validate826(data.caution, {
+        !validate843(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -36506,7 +37182,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate826.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
@@ -36519,10 +37195,10 @@ function validate823(
     }
     errors++;
   }
-  validate823.errors = vErrors;
+  validate840.errors = vErrors;
   return errors === 0;
 }
-validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate840.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
