@@ -57,7 +57,7 @@ export interface ReadLookBack {
   /** Null for `held`. */
   readonly of: ReadObservation | null;
   readonly where: Judge | null;
-  /** What `where` reads: while the present set lacks a need of it, or knows one only as a range, whether that set counts is open. */
+  /** What `where` reads: while the present set lacks a need of it, or a set knows it only as a range, whether that set counts is open. */
   readonly whereReads: readonly ReadObservation[];
   /** Only for `held`. */
   readonly condition: Judge | null;
