@@ -51,7 +51,7 @@ test('a saved picture has title, edition, digest, axes, legend, what is held and
   const { document } = parseHTML(svg);
   const words = [...document.querySelectorAll('text')].map((each) => each.textContent).join(' ');
   expect(words).toContain('Reading an adult blood pressure as output and tone');
-  expect(words).toContain(`Edition 1, digest ${plane.protocol.digest.slice(7, 19)}.`);
+  expect(words).toContain(`Edition ${plane.protocol.edition}, digest ${plane.protocol.digest.slice(7, 19)}.`);
   expect(words).toContain('systolic pressure (mmHg)');
   expect(words).toContain('diastolic pressure (mmHg)');
   for (const { words: legend } of legendOf(plane, 'at_least')) expect(words).toContain(legend);
