@@ -1,16 +1,16 @@
 import { dirname } from 'node:path';
 import type { Document } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
-import { risksOfCases, risksOfProtocol } from '../handbook/accepted-risks.ts';
+import { risksOfCases, risksOfEdition, risksOfProtocol } from '../handbook/accepted-risks.ts';
 import type { AcceptedRisk, HandbookInput } from '../handbook/input.ts';
 import { hasErrors } from '../problems/problem.ts';
+import { proveRequirements } from '../review/requirements/prove.ts';
 import { teacherOf } from '../teach/teacher.ts';
 import type { Ward } from '../ward/ward.ts';
 import { exists, findProtocol, protocolsBeside, readText } from './files.ts';
 import { editionPath, loadEdition } from './edition-files.ts';
 import { changesSinceLast } from './handbook-changes.ts';
 import type { FoundInput } from './handbook-input.ts';
-import { risksOfEdition } from './handbook-of-edition.ts';
 import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { loadWard } from './load-ward.ts';
@@ -45,6 +45,7 @@ async function draftOf(path: string, terminal: Terminal): Promise<HandbookInput 
     reads: compiled,
     teacher: teacherOf(compiled, cases),
     accepted: [...risksOfProtocol(document), ...ofCases],
+    proofs: proveRequirements(compiled),
     changes: await changesSinceLast(dirname(path), compiled, cases),
     edition: null,
   };
@@ -60,6 +61,7 @@ async function draftOfWard(path: string, terminal: Terminal): Promise<HandbookIn
     reads: ward,
     teacher: teacherOf(ward, cases),
     accepted: [...accepted, ...(cases ? risksOfCases(cases, ward.title) : [])],
+    proofs: proveRequirements(ward),
     changes: await changesSinceLast(dirname(path), ward, cases),
     edition: null,
   };

@@ -36,7 +36,8 @@ async function write(asked: string, out: string | null, terminal: Terminal): Pro
   const text = handbookToHtml(found.input);
   if (out === null) terminal.out(text);
   else await writeWhole(out, text);
-  return casesHold(found.input, terminal) ? found.exit : exit.doesNotHold;
+  const all = [casesHold(found.input, terminal), requirementsHold(found.input, terminal)];
+  return all.every(Boolean) ? found.exit : exit.doesNotHold;
 }
 
 /** Whether every case could be read and comes out as expected; else it is said, as the handbook says it too. */
@@ -46,4 +47,13 @@ function casesHold({ teacher }: HandbookInput, terminal: Terminal): boolean {
   if (leftOut.length > 0)
     terminal.err(`Not as expected, and told of in the handbook: ${leftOut.join('; ')}.\n`);
   return leftOut.length === 0 && problems.length === 0;
+}
+
+/** Whether everything that must always hold was proven; else it is said, as the handbook says it too. */
+function requirementsHold({ proofs }: HandbookInput, terminal: Terminal): boolean {
+  const open = proofs
+    .filter(({ verdict }) => verdict !== 'proven')
+    .map(({ requirement }) => requirement.name);
+  if (open.length > 0) terminal.err(`Not proven, and told of in the handbook: ${open.join('; ')}.\n`);
+  return open.length === 0;
 }

@@ -7,6 +7,7 @@ import { approvals } from './sections/approvals.ts';
 import { cases } from './sections/cases.ts';
 import { changes } from './sections/changes.ts';
 import { front } from './sections/front.ts';
+import { hazards } from './sections/hazards.ts';
 import { howToRead } from './sections/how-to-read.ts';
 import { ladder } from './sections/ladder.ts';
 import { paperSheets } from './sections/paper-sheet.ts';
@@ -26,6 +27,7 @@ const sections: readonly Section[] = [
   ladder,
   protocols,
   cases,
+  hazards,
   residualRisks,
   paperSheets,
 ];

@@ -1,6 +1,7 @@
 import type { Compiled } from '../outcome/compile.ts';
 import type { ApprovedEntry, EditionFile, NeededRole } from '../shape/generated/types.ts';
 import type { Comparison } from '../review/compare/comparison.ts';
+import type { Proof } from '../review/requirements/proof.ts';
 import type { Teacher } from '../teach/teacher.ts';
 import type { Ward } from '../ward/ward.ts';
 
@@ -11,6 +12,8 @@ export interface HandbookInput {
   /** What its cases tell. */
   readonly teacher: Teacher;
   readonly accepted: readonly AcceptedRisk[];
+  /** What became of each requirement that it states, in the order of the file. */
+  readonly proofs: readonly Proof[];
   /** What changes since the last sealed edition; null where there is none. */
   readonly changes: Comparison | null;
   /** Null: a draft, that nobody has sealed. */
@@ -22,8 +25,8 @@ export interface SealedState {
   readonly file: EditionFile;
   /** Null when there is no record that holds, or nobody may approve. */
   readonly approvals: {
-    readonly counted: readonly ApprovedEntry[];
-    readonly lacking: readonly NeededRole[];
+    readonly counted: readonly Pick<ApprovedEntry, 'by' | 'role' | 'minute' | 'on'>[];
+    readonly lacking: readonly Pick<NeededRole, 'role' | 'people'>[];
   } | null;
   /** In sentences: since when it is in force, or that it is not. */
   readonly inForce: string;

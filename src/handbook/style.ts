@@ -19,6 +19,7 @@ ul, ol { margin: 0.2rem 0; padding-left: 1.3rem; }
 .kind { letter-spacing: 0.08em; text-transform: uppercase; font-size: 9pt; }
 .status { font-weight: 700; border: 2px solid var(--ink); padding: 0.4rem 0.6rem; }
 .caution, .lacking { border: 1px solid var(--ink); border-left-width: 6px; padding: 0.4rem 0.6rem; }
+pre { white-space: pre-wrap; font: 8.5pt/1.35 Consolas, Menlo, monospace; margin: 0.2rem 0; padding: 0.3rem 0.6rem; border: 1px solid var(--line); }
 .says { display: block; font: 400 9.5pt/1.35 Georgia, "Times New Roman", serif; color: var(--soft); }
 .cites { color: var(--soft); font-size: 9.5pt; }
 ul.logic { list-style: none; padding: 0.3rem 0.6rem; border-left: 3px solid var(--ink); background: #f6f6f6; }

@@ -16,7 +16,10 @@ let browser: Browser;
 beforeAll(async () => {
   const reads = bundledWard();
   const teacher = teacherOf(reads, null);
-  writeFileSync(file, handbookToHtml({ reads, teacher, accepted: [], changes: null, edition: null }));
+  writeFileSync(
+    file,
+    handbookToHtml({ reads, teacher, accepted: [], proofs: [], changes: null, edition: null }),
+  );
   browser = await openBrowser();
 }, 120_000);
 

@@ -101,12 +101,15 @@ test(
       cpSync(`protocols/${name}`, join(place, name), { recursive: true });
     const own = join(place, 'bleeding_watch');
     const file = join(own, 'protocol.yaml');
-    expect((await ask(['handbook', own])).out).not.toContain('Changes since');
     const text = readFileSync(file, 'utf8');
-    writeFileSync(
-      file,
-      text.replace('edition: 1', 'edition: 2').replace('says: ', 'says: Changed for this test. '),
-    );
+    // Without what the second edition adds it says what the sealed one says.
+    const asSealed = text
+      .replace('\nedition: 2\n', '\nedition: 1\n')
+      .replace(/\n# What can go wrong[^]*$/, '');
+    expect(asSealed).toContain('\nedition: 1\n');
+    writeFileSync(file, asSealed);
+    expect((await ask(['handbook', own])).out).not.toContain('Changes since');
+    writeFileSync(file, text.replace('says: ', 'says: Changed for this test. '));
     const { out, err } = await ask(['handbook', own]);
     expect(err).toBe('');
     expect(out).toContain('<h2>Changes since edition 1</h2>');
@@ -114,3 +117,13 @@ test(
     expect(out).toContain('Changed for this test.');
   },
 );
+
+test('a requirement that does not hold stands in the handbook, and the call ends with 1', async () => {
+  const own = lessonWith(
+    (text) => text.replace('where: { systolic: { at_most: 90 } }', 'where: { systolic: { at_most: 91 } }'),
+    'protocol.yaml',
+  );
+  const { exit, out, err } = await ask(['handbook', own]);
+  expect([exit, err]).toEqual([1, 'Not proven, and told of in the handbook: low_calls_the_doctor.\n']);
+  expect(out).toContain('low calls the doctor: REFUTED');
+});

@@ -22,6 +22,7 @@ const pageOf = (reads: Compiled | Ward, name: string | null = null): Part =>
       reads,
       teacher: teacherOf(reads, name === null ? null : casesOf(name)),
       accepted: [],
+      proofs: [],
       changes: null,
       edition: null,
     }),
@@ -51,7 +52,9 @@ test('each page carries the digest in short, the edition, and the caution in ful
   const page = pageOf(askable('pressure_reading'));
   const short = `digest ${askable('pressure_reading').protocol.digest.slice(7, 19)}`;
   expect(page.querySelector('.running.top')?.textContent).toContain(short);
-  expect(page.querySelector('.running.top')?.textContent).toContain('pressure_reading, edition 1');
+  expect(page.querySelector('.running.top')?.textContent).toContain(
+    `pressure_reading, edition ${askable('pressure_reading').protocol.edition}`,
+  );
   expect(page.querySelector('.running.bottom')?.textContent).toContain(short);
   expect(page.querySelector('.running.bottom')?.textContent).toContain(caution);
   expect(caution).toContain('the paper policy wins');
@@ -105,7 +108,7 @@ test('the cases stand with what the rules say of them, and one that does not com
   );
   const teacher = teacherOf(compiled, yamlToDocument('cases.yaml', wrong).document);
   const other = opened(
-    handbookToHtml({ reads: compiled, teacher, accepted: [], changes: null, edition: null }),
+    handbookToHtml({ reads: compiled, teacher, accepted: [], proofs: [], changes: null, edition: null }),
   );
   expect(teacher.lessons.leftOut.length).toBeGreaterThan(0);
   expect(other.querySelector('.cases .lacking')?.textContent).toContain(teacher.lessons.leftOut[0]);
@@ -173,6 +176,7 @@ test('a text that would be markup stays a text, wherever it stands', () => {
         reads,
         teacher: teacherOf(reads, null),
         accepted: [{ ...risk, what: text }],
+        proofs: [],
         changes: null,
         edition: null,
       }),

@@ -3,7 +3,9 @@ import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { measureEngines } from './engines.ts';
 import type { Figure } from './figure.ts';
+import { growthTable } from './growth/measure-growth.ts';
 import { measureLoading } from './loading.ts';
+import { measureQuestions } from './questions.ts';
 import { measureRooms } from './rooms/measure-rooms.ts';
 import { measureStartUp } from './start-up.ts';
 
@@ -12,6 +14,7 @@ const figures: readonly Figure[] = [
   ...measureStartUp(),
   ...(await measureEngines()),
   ...measureLoading(),
+  ...measureQuestions(),
   ...(await measureRooms()),
 ];
 const [cpu] = cpus();
@@ -26,6 +29,14 @@ const lines = [
   '| what | measured | aimed at | |',
   '|---|---|---|---|',
   ...figures.map(({ what, found, aim, reached }) => `| ${what} | ${found} | ${aim} | ${wordFor(reached)} |`),
+  '',
+  '## Growth',
+  '',
+  'What is asked of every possible set, of protocols that were made up: the time of the processor, and beside it how long solvers take for',
+  'the same question, their start with it. What a solver is not asked, is empty. Where the answer is *not settled*, a limit was reached',
+  'that keeps the kit from looking on for ever: 20,000 groups of sets for a requirement, 3,000,000 stretches of values for a finding.',
+  '',
+  ...growthTable(),
   '',
 ];
 process.stdout.write(lines.join('\n'));

@@ -31,7 +31,9 @@ export type Question =
       readonly held: GivenSet | null;
     }
   /** Goes on looking for unguarded changes of some texts for a little while; another version begins anew. */
-  | { readonly kind: 'unguarded'; readonly texts: Texts; readonly version: number };
+  | { readonly kind: 'unguarded'; readonly texts: Texts; readonly version: number }
+  /** What became of everything that must always hold. */
+  | { readonly kind: 'requirements'; readonly texts: Texts };
 
 export type Opening = Extract<Question, { kind: 'open' }>;
 
@@ -47,6 +49,7 @@ export interface Answers {
   readonly hover: { readonly hover: Hover | null };
   readonly map: { readonly map: MapHere | null };
   readonly unguarded: UnguardedSoFar;
+  readonly requirements: RequirementsHere;
 }
 
 /** What is wrong at a place of a text, in the words of the command line. */
@@ -137,6 +140,21 @@ export interface RuleInCase {
   readonly level: string | null;
   readonly decidedBy: readonly string[];
   readonly lines: LinesHere | null;
+}
+
+/** What became of the requirements of a protocol; none where it states none, or cannot be read. */
+export interface RequirementsHere {
+  readonly answers: readonly RequirementHere[];
+  /** Milliseconds that the last asking took. */
+  readonly took: number;
+}
+
+export interface RequirementHere {
+  readonly name: string;
+  readonly title: string;
+  readonly verdict: 'proven' | 'refuted' | 'not_settled';
+  /** Of a refuted one: what the plainest set that breaks it is answered. */
+  readonly says: string | null;
 }
 
 /** What was found about small changes up to now. */

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { newHelper, type Helper } from './ask.ts';
 import type { Opening } from './messages.ts';
 
-type Purpose = 'map' | 'unguarded';
+type Purpose = 'map' | 'unguarded' | 'requirements';
 
 /** One worker for each thing that takes longer than a keystroke. It stays while its panel is closed: a new one begins slowly. */
 const kept = new Map<Purpose, { readonly opening: Opening; readonly helper: Helper }>();

@@ -27,6 +27,8 @@ function answer(question: Question): Answers[Question['kind']] {
       return bench.map(question);
     case 'unguarded':
       return bench.unguarded(question);
+    case 'requirements':
+      return bench.requirements(question);
   }
 }
 

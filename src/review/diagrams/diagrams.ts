@@ -1,24 +1,11 @@
 import { DoneTable } from './done-table.ts';
+import { atEnd, Nodes } from './nodes.ts';
+import { both, differs, either, type Pairwise } from './pairwise.ts';
+
+export { atEnd, TooManyPieces } from './nodes.ts';
 
 /** A function of a set, as a number: the same function has the same number. Good only for the store that made it. */
 export type Diagram = number;
-
-/** An operation on two values at the ends of diagrams. */
-export interface Pairwise {
-  readonly name: string;
-  readonly of: (left: number, right: number) => number;
-  /** The result when one side is this value, whatever the other is; or null. */
-  readonly decides?: (value: number) => number | null;
-}
-
-/** That a function of sets has too many pieces to be held. Caught where the question is asked; nobody else sees it. */
-export class TooManyPieces extends Error {}
-
-/** So many stretches of values are held in all. */
-const mostStretches = 3_000_000;
-
-/** The place of an end among variables: after every one of them. */
-export const atEnd = 0x7fffffff;
 
 /**
  * Functions of a set, held as decision diagrams: variables are asked in one order, each asked for the stretch of pieces that its
@@ -28,15 +15,10 @@ export class Diagrams {
   /** The two truths. */
   readonly no: Diagram = 0;
   readonly yes: Diagram = 1;
-  readonly #variables: number[] = [];
-  readonly #ends: (readonly number[])[] = [];
-  readonly #kids: (readonly Diagram[])[] = [];
-  readonly #values: number[] = [];
+  readonly #nodes = new Nodes();
   readonly #leaves = new Map<number, Diagram>();
-  readonly #known = new Map<number, Diagram[]>();
   readonly #done = new DoneTable();
   readonly #operations = new Map<string, number>();
-  #stretches = 0;
 
   constructor() {
     this.leaf(0);
@@ -47,54 +29,45 @@ export class Diagrams {
   leaf(value: number): Diagram {
     const known = this.#leaves.get(value);
     if (known !== undefined) return known;
-    const made = this.#add(atEnd, [], [], value);
+    const made = this.#nodes.addEnd(value);
     this.#leaves.set(value, made);
     return made;
   }
 
   /** The number of an end; of anything else that is a bug. */
   valueOf(diagram: Diagram): number {
-    return this.#values[diagram] as number;
+    return this.#nodes.valueOf(diagram);
   }
 
   /** Which variable is asked first; `atEnd` when none is. */
   variableOf(diagram: Diagram): number {
-    return this.#variables[diagram] as number;
+    return this.#nodes.variableOf(diagram);
   }
 
   /** The last piece of each stretch. */
   endsOf(diagram: Diagram): readonly number[] {
-    return this.#ends[diagram] as readonly number[];
-  }
-
-  kidsOf(diagram: Diagram): readonly Diagram[] {
-    return this.#kids[diagram] as readonly Diagram[];
+    const nodes = this.#nodes;
+    const [from, to] = [nodes.first(diagram), nodes.first(diagram + 1)];
+    return Array.from({ length: to - from }, (_, index) => nodes.endAt(from + index));
   }
 
   /** Asks a variable: up to each end, itself included, the function goes on as the kid beside it. */
   node(variable: number, ends: readonly number[], kids: readonly Diagram[]): Diagram {
-    const [lastOnes, rest] = [[] as number[], [] as Diagram[]];
-    for (let index = 0; index < kids.length; index += 1) {
-      const kid = kids[index] as Diagram;
-      if (rest.length > 0 && rest.at(-1) === kid) lastOnes[lastOnes.length - 1] = ends[index] as number;
-      else {
-        lastOnes.push(ends[index] as number);
-        rest.push(kid);
-      }
-    }
-    return rest.length === 1 ? (rest[0] as Diagram) : this.#shared(variable, lastOnes, rest);
+    const begun = this.#nodes.begin();
+    kids.forEach((kid, index) => this.#nodes.push(begun, ends[index] as number, kid));
+    return this.#nodes.made(begun, variable);
   }
 
   /** The kid for one piece. */
   at(diagram: Diagram, piece: number): Diagram {
-    const ends = this.endsOf(diagram);
-    let [low, high] = [0, ends.length - 1];
+    const nodes = this.#nodes;
+    let [low, high] = [nodes.first(diagram), nodes.first(diagram + 1) - 1];
     while (low < high) {
       const middle = (low + high) >> 1;
-      if ((ends[middle] as number) < piece) low = middle + 1;
+      if (nodes.endAt(middle) < piece) low = middle + 1;
       else high = middle;
     }
-    return this.kidsOf(diagram)[low] as Diagram;
+    return nodes.kidAt(low);
   }
 
   and = (...all: readonly Diagram[]): Diagram => all.reduce((left, right) => this.pair(both, left, right), 1);
@@ -109,132 +82,111 @@ export class Diagrams {
     if (truth === this.yes || first === second) return first;
     if (truth === this.no) return second;
     if (first === this.yes && second === this.no) return truth;
-    return this.#once(`choose ${truth}`, first, second, () =>
-      this.#over([truth, first, second], ([a, b, c]) =>
-        this.choose(a as Diagram, b as Diagram, c as Diagram),
-      ),
-    );
+    const number = this.#numberOf(`choose ${truth}`);
+    const known = this.#done.get(number, first, second);
+    if (known !== -1) return known;
+    const made = this.#chosen([truth, first, second]);
+    this.#done.set(number, first, second, made);
+    return made;
   }
 
   /** One operation on every pair of values. */
   pair(operation: Pairwise, left: Diagram, right: Diagram): Diagram {
-    const decided = this.#decided(operation, left) ?? this.#decided(operation, right);
-    if (decided !== null) return decided;
-    if (this.variableOf(left) === atEnd && this.variableOf(right) === atEnd)
-      return this.leaf(operation.of(this.valueOf(left), this.valueOf(right)));
-    return this.#once(operation.name, left, right, () =>
-      this.#over([left, right], ([a, b]) => this.pair(operation, a as Diagram, b as Diagram)),
-    );
+    return this.#pair(operation, this.#numberOf(operation.name), left, right);
   }
 
   /** The same function asked of a piece so many further on along one variable; beyond its ends anything. */
   shifted(diagram: Diagram, variable: number, by: number, last: number): Diagram {
-    const own = this.variableOf(diagram);
-    if (own > variable) return diagram;
-    return this.#once(`shift ${variable} ${by}`, diagram, diagram, () => {
-      const [ends, kids] = [this.endsOf(diagram), this.kidsOf(diagram)];
-      if (own < variable)
-        return this.node(
-          own,
-          ends,
-          kids.map((kid) => this.shifted(kid, variable, by, last)),
-        );
-      const moved = ends.map((end, index) => (index === ends.length - 1 ? last : end - by));
-      const kept = moved.flatMap((end, index) =>
-        end >= 0 && (moved[index - 1] ?? -1) < last ? [index] : [],
-      );
-      return this.node(
-        own,
-        kept.map((index) => Math.min(last, moved[index] as number)),
-        kept.map((index) => kids[index] as Diagram),
-      );
-    });
+    const number = this.#numberOf(`shift ${variable} ${by}`);
+    const shift = (each: Diagram): Diagram => {
+      const own = this.variableOf(each);
+      if (own > variable) return each;
+      const known = this.#done.get(number, each, each);
+      if (known !== -1) return known;
+      const made = own < variable ? this.#below(each, shift) : this.#moved(each, by, last);
+      this.#done.set(number, each, each, made);
+      return made;
+    };
+    return shift(diagram);
   }
 
-  #decided({ decides }: Pairwise, diagram: Diagram): Diagram | null {
-    if (!decides || this.variableOf(diagram) !== atEnd) return null;
-    const value = decides(this.valueOf(diagram));
-    return value === null ? null : this.leaf(value);
-  }
-
-  /** Does the same below each stretch over which none of some diagrams changes; one that does not ask the variable stays itself. */
-  #over(all: readonly Diagram[], next: (kids: readonly Diagram[]) => Diagram): Diagram {
-    let variable = atEnd;
-    for (const each of all) variable = Math.min(variable, this.variableOf(each));
-    const at: number[] = [];
-    const parts = [...all];
-    for (const each of all) at.push(this.variableOf(each) === variable ? 0 : -1);
-    const [ends, kids] = [[] as number[], [] as Diagram[]];
-    for (let goesOn = true; goesOn;) {
-      let end = Infinity;
-      for (let index = 0; index < all.length; index += 1) {
-        const place = at[index] as number;
-        if (place < 0) continue;
-        end = Math.min(end, this.endsOf(all[index] as Diagram)[place] as number);
-        parts[index] = this.kidsOf(all[index] as Diagram)[place] as Diagram;
-      }
-      ends.push(end);
-      kids.push(next(parts));
-      goesOn = false;
-      for (let index = 0; index < all.length; index += 1) {
-        const place = at[index] as number;
-        if (place < 0) continue;
-        const own = this.endsOf(all[index] as Diagram);
-        if (own[place] === end) at[index] = place + 1;
-        if ((at[index] as number) < own.length) goesOn = true;
-      }
-    }
-    return this.node(variable, ends, kids);
-  }
-
-  #once(name: string, left: Diagram, right: Diagram, make: () => Diagram): Diagram {
-    const operation = this.#operations.get(name) ?? this.#operations.size;
-    this.#operations.set(name, operation);
-    const known = this.#done.get(operation, left, right);
+  #pair(operation: Pairwise, number: number, left: Diagram, right: Diagram): Diagram {
+    const [first, second] = operation.commutes && left > right ? [right, left] : [left, right];
+    const settled = operation.settles?.(first, second) ?? -1;
+    if (settled !== -1) return settled;
+    const nodes = this.#nodes;
+    const [own, other] = [nodes.variableOf(first), nodes.variableOf(second)];
+    if (own === atEnd && other === atEnd)
+      return this.leaf(operation.of(nodes.valueOf(first), nodes.valueOf(second)));
+    const known = this.#done.get(number, first, second);
     if (known !== -1) return known;
-    const made = make();
-    this.#done.set(operation, left, right, made);
+    const begun = nodes.begin();
+    const variable = Math.min(own, other);
+    let [one, two] = [nodes.first(first), nodes.first(second)];
+    const [endOne, endTwo] = [nodes.first(first + 1), nodes.first(second + 1)];
+    const [asksOne, asksTwo] = [own === variable, other === variable];
+    while (asksOne ? one < endOne : two < endTwo) {
+      const end = Math.min(asksOne ? nodes.endAt(one) : Infinity, asksTwo ? nodes.endAt(two) : Infinity);
+      const a = asksOne ? nodes.kidAt(one) : first;
+      const b = asksTwo ? nodes.kidAt(two) : second;
+      nodes.push(begun, end, this.#pair(operation, number, a, b));
+      if (asksOne && nodes.endAt(one) === end) one += 1;
+      if (asksTwo && nodes.endAt(two) === end) two += 1;
+    }
+    const made = nodes.made(begun, variable);
+    this.#done.set(number, first, second, made);
     return made;
   }
 
-  #shared(variable: number, ends: readonly number[], kids: readonly Diagram[]): Diagram {
-    let hash = variable;
-    for (let index = 0; index < kids.length; index += 1)
-      hash =
-        (Math.imul(hash, 31) + (ends[index] as number) + Math.imul(kids[index] as number, 0x9e3779b1)) | 0;
-    const alike = this.#known.get(hash) ?? [];
-    const known = alike.find(
-      (each) =>
-        this.#variables[each] === variable && same(this.endsOf(each), ends) && same(this.kidsOf(each), kids),
-    );
+  /** A choice below each stretch over which none of the three changes; one that does not ask the variable stays itself. */
+  #chosen(all: readonly [Diagram, Diagram, Diagram]): Diagram {
+    const nodes = this.#nodes;
+    const variable = Math.min(...all.map((each) => nodes.variableOf(each)));
+    const asks = all.map((each) => nodes.variableOf(each) === variable);
+    const [at, past] = [all.map((each) => nodes.first(each)), all.map((each) => nodes.first(each + 1))];
+    const leader = asks.indexOf(true);
+    const begun = nodes.begin();
+    while ((at[leader] as number) < (past[leader] as number)) {
+      const ends = at.map((place, index) => (asks[index] ? nodes.endAt(place) : Infinity));
+      const end = Math.min(...ends);
+      const [truth, first, second] = all.map((each, index) =>
+        asks[index] ? nodes.kidAt(at[index] as number) : each,
+      ) as [Diagram, Diagram, Diagram];
+      nodes.push(begun, end, this.choose(truth, first, second));
+      ends.forEach((each, index) => {
+        if (each === end) at[index] = (at[index] as number) + 1;
+      });
+    }
+    return nodes.made(begun, variable);
+  }
+
+  /** The same done below each stretch of a diagram. */
+  #below(diagram: Diagram, next: (kid: Diagram) => Diagram): Diagram {
+    const nodes = this.#nodes;
+    const begun = nodes.begin();
+    for (let at = nodes.first(diagram); at < nodes.first(diagram + 1); at += 1)
+      nodes.push(begun, nodes.endAt(at), next(nodes.kidAt(at)));
+    return nodes.made(begun, nodes.variableOf(diagram));
+  }
+
+  /** The stretches of a diagram so many pieces before where they were, the last one up to the last piece. */
+  #moved(diagram: Diagram, by: number, last: number): Diagram {
+    const nodes = this.#nodes;
+    const begun = nodes.begin();
+    let before = -1;
+    for (let at = nodes.first(diagram); at < nodes.first(diagram + 1) && before < last; at += 1) {
+      const end = at + 1 === nodes.first(diagram + 1) ? last : Math.min(last, nodes.endAt(at) - by);
+      if (end < 0) continue;
+      nodes.push(begun, end, nodes.kidAt(at));
+      before = end;
+    }
+    return nodes.made(begun, nodes.variableOf(diagram));
+  }
+
+  #numberOf(name: string): number {
+    const known = this.#operations.get(name);
     if (known !== undefined) return known;
-    const made = this.#add(variable, ends, kids, NaN);
-    alike.push(made);
-    this.#known.set(hash, alike);
-    return made;
-  }
-
-  #add(variable: number, ends: readonly number[], kids: readonly Diagram[], value: number): Diagram {
-    this.#stretches += ends.length + 1;
-    if (this.#stretches > mostStretches) throw new TooManyPieces();
-    this.#variables.push(variable);
-    this.#ends.push(ends);
-    this.#kids.push(kids);
-    return this.#values.push(value) - 1;
+    this.#operations.set(name, this.#operations.size);
+    return this.#operations.size - 1;
   }
 }
-
-const same = (left: readonly number[], right: readonly number[]): boolean =>
-  left.length === right.length && left.every((each, index) => each === right[index]);
-
-const both: Pairwise = {
-  name: 'and',
-  of: (left, right) => (left !== 0 && right !== 0 ? 1 : 0),
-  decides: (value) => (value === 0 ? 0 : null),
-};
-const either: Pairwise = {
-  name: 'or',
-  of: (left, right) => (left !== 0 || right !== 0 ? 1 : 0),
-  decides: (value) => (value === 0 ? null : 1),
-};
-const differs: Pairwise = { name: 'differs', of: (left, right) => (left === right ? 0 : 1) };

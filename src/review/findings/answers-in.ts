@@ -1,20 +1,22 @@
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
 
-/** Everything that is answered about rules, whether the protocol is for the patient, and the value of one measure. */
-export const answersIn = ({ applies, rules, measures }: Logic, measure: string | null): Logical[] => [
+/** Whose answers are asked: these rules, and the value of one measure where it is named. */
+export interface AskedAnswers {
+  readonly rules: ReadonlySet<string>;
+  readonly measure: string | null;
+}
+
+/** Whether the protocol is for the patient, and everything that is answered about some rules and a measure. */
+export const answersIn = ({ applies, rules, measures }: Logic, asked: AskedAnswers): Logical[] => [
   applies.certain,
   applies.possible,
-  ...rules.flatMap(({ certain, possible, counts, could, explained, notReliable }) => [
-    certain,
-    possible,
-    counts,
-    could,
-    explained.certain,
-    explained.possible,
-    notReliable,
-  ]),
+  ...rules.flatMap(({ rule, certain, possible, counts, could, explained, notReliable }) =>
+    asked.rules.has(rule)
+      ? [certain, possible, counts, could, explained.certain, explained.possible, notReliable]
+      : [],
+  ),
   ...measures.flatMap((each) =>
-    each.measure === measure ? [each.low, each.high, each.sure, each.maybe] : [],
+    each.measure === asked.measure ? [each.low, each.high, each.sure, each.maybe] : [],
   ),
 ];

@@ -12,7 +12,7 @@ import { logicOfSingleSet } from '../diagrams/single-set.ts';
 import { Space } from '../diagrams/space.ts';
 import type { Variable } from '../diagrams/variables.ts';
 import { answersInBox } from './answers-in-box.ts';
-import { answersIn } from './answers-in.ts';
+import { answersIn, type AskedAnswers } from './answers-in.ts';
 import type { WhyOpen } from './finding.ts';
 import { RuleTruths } from './rule-truths.ts';
 
@@ -116,17 +116,17 @@ export class Asking {
     });
   }
 
-  /** Whether two protocols answer some set differently; `single` for patients of one set, `every` for all series; of a measure its value, too. */
-  differs(single: TwoTruths, every: TwoTruths | null, measure: string | null): Happens {
+  /** Whether two protocols answer some set differently; `single` for patients of one set, `every` for all series. */
+  differs(single: TwoTruths, every: TwoTruths | null, asked: AskedAnswers): Happens {
     const found = this.#settled(() => {
-      if (!this.#differ(single, measure)) return every && this.#differ(every, measure) ? earlier : none;
+      if (!this.#differ(single, asked)) return every && this.#differ(every, asked) ? earlier : none;
       return { kind: 'set' } as const;
     });
     return found.kind === 'open' ? found.because : found.kind === 'set' ? 'yes' : 'no';
   }
 
-  #differ([before, after]: TwoTruths, measure: string | null): boolean {
-    const [first, second] = [answersIn(before.logic, measure), answersIn(after.logic, measure)];
+  #differ([before, after]: TwoTruths, asked: AskedAnswers): boolean {
+    const [first, second] = [answersIn(before.logic, asked), answersIn(after.logic, asked)];
     return first.some((each, index) => {
       const [was, is] = [before.of(each), after.of(second[index] ?? false)];
       if (was === is) return false;

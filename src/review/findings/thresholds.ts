@@ -7,6 +7,7 @@ import { logicOfSingleSet } from '../diagrams/single-set.ts';
 import type { Asking, Happens } from './asking.ts';
 import type { Found } from './finding.ts';
 import { RuleTruths } from './rule-truths.ts';
+import { rulesReached, withRulesAlone } from './rules-reached.ts';
 import { withConstant } from './with-constant.ts';
 import { sentences } from './wording.ts';
 
@@ -63,15 +64,15 @@ function mattersAtAll(comparison: NumberComparison, asking: Asking): Happens {
 }
 
 function differsWhen(comparison: NumberComparison, holds: boolean, asking: Asking): Happens {
-  const changed = withConstant(asking.protocol, comparison, holds);
+  const reached = rulesReached(comparison, asking.protocol);
+  const changed = withConstant(withRulesAlone(asking.protocol, reached), comparison, holds);
   const [first, name] = comparison.path;
   const measure = first === 'measures' ? String(name) : null;
   const { logic } = protocolToLogic(changed);
   const single = new RuleTruths(asking.space, logicOfSingleSet(logic, changed));
   const every = asking.every && new RuleTruths(asking.space, logic);
-  return asking.differs(
-    [asking.single, single],
-    asking.every && every ? [asking.every, every] : null,
+  return asking.differs([asking.single, single], asking.every && every ? [asking.every, every] : null, {
+    rules: reached,
     measure,
-  );
+  });
 }

@@ -5,12 +5,12 @@ import type { Page } from 'playwright-core';
  * that keeps the page busy for more than 50 ms.
  */
 export const watch = `
-  window.taken = { check: [], map: [] };
+  window.taken = { check: [], map: [], requirements: [] };
   window.busy = [];
   const post = Worker.prototype.postMessage;
   Worker.prototype.postMessage = function (message) {
     const kind = message?.question?.kind;
-    if (kind === 'check' || kind === 'map') {
+    if (kind === 'check' || kind === 'map' || kind === 'requirements') {
       const asked = performance.now();
       const hear = ({ data }) => {
         if (data.id !== message.id) return;
@@ -29,6 +29,7 @@ export const watch = `
 export interface Taken {
   readonly check: readonly number[];
   readonly map: readonly number[];
+  readonly requirements: readonly number[];
   readonly busy: readonly number[];
 }
 
@@ -44,7 +45,7 @@ export async function typed(page: Page, words: string, keys: string): Promise<Ta
   await box.press('Escape');
   await page.keyboard.press('ArrowRight');
   await page.waitForTimeout(1500);
-  await page.evaluate(`window.taken = { check: [], map: [] }; window.busy = [];`);
+  await page.evaluate(`window.taken = { check: [], map: [], requirements: [] }; window.busy = [];`);
   for (const key of keys) {
     await page.keyboard.press(key === '<' ? 'Backspace' : key);
     await page.waitForTimeout(260);

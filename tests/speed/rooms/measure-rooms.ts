@@ -2,6 +2,7 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { findBrowser } from '../../../.config/browser.mjs';
 import { siteBelow } from '../../../src/command-line/site-protocols.ts';
 import { buildSite, type BuiltSite } from '../../browser/site.ts';
+import { bundledText } from '../../bundled.ts';
 import type { Figure } from '../figure.ts';
 import { typed, watch, within, type Taken } from './keys.ts';
 import { largeProtocol } from './large-protocol.ts';
@@ -22,6 +23,7 @@ export async function measureRooms(): Promise<readonly Figure[]> {
       await opening(browser, `${site.origin}/#/bedside/alder_wing`, 'Alder Wing, in force'),
       ...(await writing(browser, site)),
       ...(await drawing(browser, site)),
+      ...(await proving(browser, site)),
       ...(await writingMuch(browser, site)),
     ];
   } finally {
@@ -75,6 +77,19 @@ async function drawing(browser: Browser, site: BuiltSite): Promise<readonly Figu
   const { map } = await typed(page, 'says: ', 'Now and then ');
   await page.close();
   return [timed('Write: the map fresh after a key', map, 95, 100)];
+}
+
+/** What must always hold, asked again after each key in a number: of a lesson, and of the largest protocols once they state some. */
+async function proving(browser: Browser, site: BuiltSite): Promise<readonly Figure[]> {
+  const figures: Figure[] = [];
+  for (const id of ['lessons/a_score', 'pressure_reading', 'reading_technique']) {
+    if (!bundledText(`${id}/protocol.yaml`).includes('must_always:')) continue;
+    const page = await openWrite(browser, site, id);
+    const { requirements } = await typed(page, 'at_most: ', '1<1<1<');
+    await page.close();
+    figures.push(timed(`Write, ${id}: proven again after a key`, requirements, 95, 1000));
+  }
+  return figures;
 }
 
 /** 500 rules and 2,000 cases: what is found is told, nothing is aimed at. */

@@ -5,6 +5,7 @@ import { RulesPanel } from './rules/rules-panel.tsx';
 import type { SideProps } from './side-props.ts';
 import { MapPanel } from './map/map-panel.tsx';
 import { MendFirst } from './mend-first.tsx';
+import { RequirementsLine } from './requirements/requirements-line.tsx';
 
 /** Beside the texts: what the cases make of them, rule by rule, and the map. */
 export function Side(props: SideProps): ReactNode {
@@ -18,6 +19,7 @@ export function Side(props: SideProps): ReactNode {
   ] as const;
   return (
     <div className="side" id="side" tabIndex={-1}>
+      <RequirementsLine open={props.open} />
       <Tabs selectedKey={tab} onSelectionChange={(key) => setTab(String(key))} className="side-tabs">
         <TabList aria-label="Beside the text" className="side-tab-list">
           {panels.map(([id, title]) => (

@@ -15,6 +15,7 @@ import { checkedProtocol, linesHere } from './checked-protocol.ts';
 import { caseInFull } from './case-in-full.ts';
 import { checkWard, type CheckedWard } from './check-ward.ts';
 import { MapMaker } from './map-maker.ts';
+import { RequirementAnswers } from './requirement-answers.ts';
 import { aroundOf, type Around } from './surroundings.ts';
 import { UnguardedSteps } from './unguarded-steps.ts';
 
@@ -27,6 +28,7 @@ export class Bench {
   private written: Written | null = null;
   private ward: CheckedWard | null = null;
   private readonly unguardedSteps = new UnguardedSteps();
+  private readonly requirementAnswers = new RequirementAnswers();
   private maps = new MapMaker();
 
   open(question: Opening): void {
@@ -84,6 +86,10 @@ export class Bench {
       const surroundings = { dictionary: vitalSigns, ladder: compiled.protocol.ladder, today: null };
       return { document, compiled, cases: casesDocument, surroundings };
     });
+  }
+
+  requirements({ texts }: Extract<Question, { kind: 'requirements' }>): Answers['requirements'] {
+    return this.requirementAnswers.of(this.writtenOf(texts).compiled);
   }
 
   offers({ part, texts, offset }: Extract<Question, { kind: 'offers' }>): Answers['offers'] {
