@@ -21,6 +21,9 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   new: async () => (await import('./new.ts')).newProtocol,
 };
 
+/** Everything that can be asked. */
+export const callNames: readonly string[] = Object.keys(calls);
+
 /**
  * Runs one command line. Never throws at a user: what goes wrong is said on stderr, and the exit code is 2. What is said there may hold a
  * name from a disk or from the line itself, so that all of it is made visible here.
@@ -62,7 +65,7 @@ function alone(name: string, answer: string, rest: readonly string[], terminal: 
 
 async function noSuchCall(name: string, terminal: Terminal): Promise<Exit> {
   const { nearMiss } = await import('../vocabulary/near-miss.ts');
-  const known = Object.keys(calls).map((each) => ({ name: each }));
+  const known = callNames.map((each) => ({ name: each }));
   const near = nearMiss(name, known);
   terminal.err(`There is no call "${name}".${near === null ? '' : ` Did you mean "${near}"?`}\n\n${usage}`);
   return exit.couldNotAsk;

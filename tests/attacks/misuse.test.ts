@@ -19,6 +19,8 @@ const calls: readonly (readonly [name: string, (path: string) => string[]])[] = 
   ['read --handoff', (path) => ['read', path, '--set', '{}', '--handoff']],
   ['build', (path) => ['build', path, '--to', 'typescript', '--out', at('never.ts')]],
   ['handbook', (path) => ['handbook', path, '--out', at('never.html')]],
+  ['prove', (path) => ['prove', path]],
+  ['prove --json', (path) => ['prove', path, '--json']],
 ];
 
 const opensRooms = new Set(['a_folder', 'with_pipe', 'nothing'].map((name) => at(name)));
@@ -154,6 +156,11 @@ const rows: readonly Row[] = [
   ['handbook: an edition that is not there', ['handbook', 'alder_wing@99'], /no sealed edition 99/],
   ['handbook: the file of an edition', ['handbook', 'protocols/alder_wing/editions/1.yaml'], /NAME@N/],
   ['handbook: a ladder', ['handbook', 'protocols/alder_ladder/ladder.yaml'], /NAME@N/],
+  ['prove: an option that is unknown', ['prove', lesson, '--jsn'], /Unknown option '--jsn'/],
+  ['prove: an option twice', ['prove', lesson, '--json', '--json'], /--json' is given more than once/],
+  ['prove: an option with a value too many', ['prove', lesson, '--json=yes'], /does not take an argument/],
+  ['prove: one that is not there beside one that is', ['prove', lesson, at('no_such')], /no_such/],
+  ['prove: a name that would colour the terminal', ['prove', '\u001b[31m'], /␛\[31m/],
   ['new: no name', ['new'], /One name/],
   ['new: two names', ['new', 'one', 'two'], /One name/],
   ['new: a name that leads out', ['new', '../out'], /One name/],
