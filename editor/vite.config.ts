@@ -1,9 +1,8 @@
 import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
-import { siteBelow } from '../src/command-line/site-protocols.ts';
+import { siteAssets } from '../src/command-line/site-assets.ts';
 import type { Terminal } from '../src/command-line/terminal.ts';
-import { siteFiles } from '../src/command-line/site-files.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const folder = fileURLToPath(new URL('../protocols', import.meta.url));
@@ -16,12 +15,11 @@ function thisMoment(): Terminal {
   return { out: err, err, stdin, width: 80, colour: false, today: now.slice(0, 10), now, seenFolder: null };
 }
 
-/** Puts the bundled protocols into the site, as the text that they are. A site of files alone cannot save. */
+/** Puts the bundled protocols and their sealed editions into the site, as the text that they are. A site of files alone cannot save. */
 const protocols: Plugin = {
   name: 'protocols',
   async generateBundle() {
-    const source = JSON.stringify(await siteBelow(folder, false, thisMoment()));
-    this.emitFile({ type: 'asset', fileName: siteFiles.protocols, source });
+    for (const asset of await siteAssets(folder, thisMoment())) this.emitFile({ type: 'asset', ...asset });
   },
 };
 

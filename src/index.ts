@@ -50,6 +50,8 @@ export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';
 export { alikeLines, withOwnLineEnds } from './authoring/alike-lines.ts';
 export { setValue } from './authoring/edits/set-value.ts';
+export { askedEditions } from './ward/asked-editions.ts';
+export * from './handbook/door.ts';
 export { wardLevelSays } from './authoring/ward-level-says.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
@@ -60,7 +62,7 @@ export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
 export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
 export * from './review/door.ts';
-export { beginReadEdition, readEdition } from './editions/read-edition.ts';
+export * from './editions/door.ts';
 export { showProblem } from './problems/show-problem.ts';
 export { proveRequirements } from './review/requirements/prove.ts';
 export {
@@ -88,9 +90,6 @@ export {
   rulesThatAre,
   stepInWords,
 } from './review/cells/plane-in-words.ts';
-export { compareSides } from './review/compare/compare.ts';
-export type { ChangedLevel, ChangedRule, Comparison } from './review/compare/comparison.ts';
-export { comparisonToHtml } from './review/compare/report/comparison-to-html.ts';
 export { planeOf, type PlaneAsked } from './review/cells/plane-of.ts';
 export { valueAt, type Axis, type Cell, type Plane, type PlaneAnswer } from './review/cells/plane.ts';
 export { caution } from './outcome/caution.ts';

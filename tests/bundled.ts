@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import {
+  beginReadEdition,
   readLadder,
   readProtocol,
   readWard,
@@ -67,11 +68,34 @@ function readBundled(name: string): Compiled {
 /** A bundled protocol, checked. */
 export const bundled = (name: string): Protocol => askable(name).protocol;
 
-/** The bundled ward policy, ready to be asked. */
+const sealed = new Map<string, Compiled>();
+
+/** The sealed first edition of a bundled protocol, which the ward policy reads with while the file beside it is a draft of the next one. */
+function sealedEdition(name: string): Compiled {
+  const known = sealed.get(name);
+  if (known) return known;
+  const path = `${name}/editions/1.yaml`;
+  const { reader, problems } = beginReadEdition(path, bundledText(path));
+  if (!reader || 'members' in reader)
+    throw new Error(problems.map(({ line, says }) => `${path}:${line}: ${says}`).join('\n'));
+  sealed.set(name, reader);
+  return reader;
+}
+
+/** The sealed editions that the bundled ward policy names, by name. */
+export function bundledMembers(): Map<string, Compiled> {
+  const text = bundledText('alder_wing/ward.yaml');
+  const named = bundledNames.filter((name) => text.includes(`{ protocol: ${name}, edition: 1 }`));
+  return new Map(named.map((name) => [name, sealedEdition(name)]));
+}
+
+/** The bundled ward policy, ready to be asked: the draft of its next edition, over the sealed editions that it names. */
 export function bundledWard(): Ward {
   const path = 'alder_wing/ward.yaml';
-  const protocols = new Map(bundledNames.map((name) => [name, askable(name)]));
-  const { ward, problems } = readWard(path, bundledText(path), { ladder: bundledLadder(), protocols });
+  const { ward, problems } = readWard(path, bundledText(path), {
+    ladder: bundledLadder(),
+    protocols: bundledMembers(),
+  });
   if (!ward) throw new Error(problems.map(({ line, says }) => `${path}:${line}: ${says}`).join('\n'));
   return ward;
 }

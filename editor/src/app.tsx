@@ -11,6 +11,7 @@ import type { Site, SiteProtocol } from './common/site-protocol.ts';
 const others = {
   write: lazy(async () => ({ default: (await import('./write/write.tsx')).Write })),
   teach: lazy(async () => ({ default: (await import('./teach/teach.tsx')).Teach })),
+  review: lazy(async () => ({ default: (await import('./review/review.tsx')).Review })),
 };
 
 /** The frame around the rooms: which room, which protocol. */

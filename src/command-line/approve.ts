@@ -1,15 +1,10 @@
-import { approvalsOf, reportApproval } from '../editions/approvals.ts';
-import type { Ledger } from '../editions/record.ts';
-import { findingsToProblems } from '../document/finding-to-problem.ts';
-import { jsonToDocument } from '../document/json-to-document.ts';
-import { reporter, type Finding } from '../problems/problem.ts';
-import type { ApprovedEntry, EditionFile } from '../shape/generated/types.ts';
+import type { ApprovedEntry } from '../shape/generated/types.ts';
 import { editionOf, keysIn, needed } from './decision.ts';
-import { enterAndSay } from './entering.ts';
+import { approvalMeant, approvalSays } from './deciding/approval.ts';
+import { enterMeant } from './entering.ts';
 import { openOrSay } from './open-record.ts';
 import { parseCall } from './parse-call.ts';
-import { cannotAsk, orUnreadable, sayProblems } from './say.ts';
-import { shortDigest } from './short-digest.ts';
+import { cannotAsk, orUnreadable } from './say.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
 const options = {
@@ -21,9 +16,9 @@ const options = {
 } as const;
 
 const mustSay = {
-  as: 'who approves',
-  role: 'in which role',
-  minute: 'where the decision stands in the minutes',
+  as: approvalSays.by,
+  role: approvalSays.role,
+  minute: approvalSays.minute,
 } as const;
 
 /** `vitalwright approve PROTOCOL@N --as NAME --role ROLE --minute REF [--on DAY] [--key FILE]`: one person approves one edition. */
@@ -52,35 +47,6 @@ async function approveEdition(
   if (!keys || !found) return exit.couldNotAsk;
   const opened = await openOrSay(found.folder, terminal);
   if (!opened) return exit.doesNotHold;
-  const { file } = found.edition;
-  const approved: ApprovedEntry = { edition: file.edition, digest: file.digest, seal: file.seal, ...by };
-  if (!counts(opened.record, file, approved, terminal)) return exit.doesNotHold;
-  const said = (after: Ledger): string =>
-    `Approved: ${file.name}, edition ${file.edition}, ${shortDigest(file.digest)}, by ${by.by} (${by.role}). ${stillNeeded(after, file)}`;
-  return enterAndSay({ folder: found.folder, opened, body: { approved }, keys }, said, terminal);
-}
-
-/** Whether an approval would count for the edition; else it is said why not. */
-function counts(record: Ledger, edition: EditionFile, approved: ApprovedEntry, terminal: Terminal): boolean {
-  const findings: Finding[] = [];
-  reportApproval(record, edition, approved, reporter(findings));
-  if (approved.on < edition.sealed_on) {
-    terminal.err(
-      `The edition was sealed on ${edition.sealed_on}; it cannot have been approved on ${approved.on}.\n`,
-    );
-    return false;
-  }
-  const { document } = jsonToDocument('the approval', JSON.stringify({ approved }));
-  if (document && findings.length > 0) {
-    sayProblems(findingsToProblems(document, findings), terminal);
-    terminal.err('Nothing was entered.\n');
-  }
-  return findings.length === 0;
-}
-
-/** What is still needed after an approval. */
-function stillNeeded(after: Ledger, edition: EditionFile): string {
-  const lacking = approvalsOf(after, edition)?.lacking ?? [];
-  if (lacking.length === 0) return 'It has all approvals that it needs.';
-  return `Still needed: ${lacking.map(({ role, people }) => `${people} × ${role}`).join(', ')}.`;
+  const meant = approvalMeant(opened.record, found.edition.file, by);
+  return enterMeant(meant, { folder: found.folder, opened, keys }, terminal);
 }

@@ -6,7 +6,8 @@ import { loadProtocol } from './load.ts';
 import type { BuildOptions } from './build-smt.ts';
 import { parseCall } from './parse-call.ts';
 import type { Unreadable } from './smt-question.ts';
-import { exit, type Call, type Terminal } from './terminal.ts';
+import { cannotAsk } from './say.ts';
+import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 import { UnwritableFile, writeWhole } from './write-whole.ts';
 
 /** A protocol as the text of a target; or why what else was asked for cannot be read. */
@@ -42,6 +43,7 @@ export const build: Call = async (args, terminal) => {
   );
   if (!call) return exit.couldNotAsk;
   const [asked, ...more] = call.positionals;
+  if (call.values.to === 'site') return buildRooms(asked, more, call, terminal);
   if (asked === undefined || more.length > 0) {
     terminal.err('One protocol is to be named: its file, its folder, or its name below protocols/.\n');
     return exit.couldNotAsk;
@@ -49,7 +51,7 @@ export const build: Call = async (args, terminal) => {
   const to = String(call.values.to ?? '');
   const target = Object.hasOwn(targets, to) ? targets[to] : undefined;
   if (!target) {
-    terminal.err(`--to takes ${Object.keys(targets).join(' or ')}.\n`);
+    terminal.err(`--to takes ${Object.keys(targets).join(' or ')}; or site, for the rooms as files.\n`);
     return exit.couldNotAsk;
   }
   const question = Object.keys(questionOptions).find((name) => name in call.values || name in call.lists);
@@ -74,6 +76,20 @@ export const build: Call = async (args, terminal) => {
     return exit.couldNotAsk;
   }
 };
+
+/** `vitalwright build [FOLDER] --to site --out NEW`. */
+async function buildRooms(
+  folder: string | undefined,
+  more: readonly string[],
+  { values, lists }: NonNullable<ReturnType<typeof parseCall>>,
+  terminal: Terminal,
+): Promise<Exit> {
+  const question = Object.keys(questionOptions).find((name) => name in values || name in lists);
+  if (question !== undefined) return cannotAsk(`--${question} is for --to smt-lib alone.`, terminal);
+  if (more.length > 0) return cannotAsk('At most one folder with protocols is to be named.', terminal);
+  const { buildSite } = await import('./build-site.ts');
+  return buildSite(folder ?? 'protocols', typeof values.out === 'string' ? values.out : null, terminal);
+}
 
 /** The protocol that is asked for; null when it has errors or is none, which is then said. Warnings are said too. */
 async function loadOne(asked: string, terminal: Terminal): Promise<Compiled | null> {

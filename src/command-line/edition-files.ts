@@ -10,12 +10,15 @@ export const editionPath = (folder: string, edition: number): string =>
   join(folder, editionsFolder, `${edition}.yaml`);
 
 /** Where a sealed edition stands by its path; null when it is not among the editions of something. */
-function placeOfEdition(path: string): EditionPlace | null {
+export function placeOfEdition(path: string): EditionPlace | null {
   const [, number] = /^([1-9][0-9]{0,3})\.yaml$/.exec(basename(path)) ?? [];
   const folder = dirname(path);
   if (number === undefined || basename(folder) !== editionsFolder) return null;
   return { name: basename(dirname(folder)), edition: Number(number) };
 }
+
+/** Whether the edition of a path is one of the protocol or ward policy in a folder. */
+export const isIn = (path: string, folder: string): boolean => dirname(dirname(path)) === folder;
 
 /** A sealed edition as it was found on disk. */
 export interface LoadedEdition {

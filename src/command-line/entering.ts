@@ -3,7 +3,9 @@ import type { Ledger } from '../editions/record.ts';
 import type { PrivateKey } from '../editions/signatures.ts';
 import { keepEntries } from './seen.ts';
 import type { OpenRecord } from './open-record.ts';
-import { enter, loadRecord } from './record-files.ts';
+import { enter } from './deciding/enter.ts';
+import type { Meant } from './deciding/meant.ts';
+import { loadRecord } from './record-files.ts';
 import { sayProblems } from './say.ts';
 import { exit, type Exit, type Terminal } from './terminal.ts';
 
@@ -37,4 +39,16 @@ export async function enterAndSay(
   await keepEntries(opened.seen, texts);
   terminal.out(`${said(entered.record)}\n`);
   return exit.well;
+}
+
+/** Enters what was meant; or says why it was not, when it is nothing that can be entered. */
+export async function enterMeant(
+  meant: Meant,
+  rest: Omit<Entering, 'body'>,
+  terminal: Terminal,
+): Promise<Exit> {
+  if (meant.kind === 'meant') return enterAndSay({ ...rest, body: meant.body }, meant.said, terminal);
+  sayProblems(meant.problems, terminal);
+  terminal.err(`${meant.why}\n`);
+  return exit.doesNotHold;
 }

@@ -1,7 +1,7 @@
 import { dirname } from 'node:path';
 import type { Document } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
-import { risksOfCases, risksOfProtocol } from '../handbook/accepted-risks.ts';
+import { risksOfCases, risksOfEdition, risksOfProtocol } from '../handbook/accepted-risks.ts';
 import type { AcceptedRisk, HandbookInput } from '../handbook/input.ts';
 import { hasErrors } from '../problems/problem.ts';
 import { proveRequirements } from '../review/requirements/prove.ts';
@@ -11,7 +11,6 @@ import { exists, findProtocol, protocolsBeside, readText } from './files.ts';
 import { editionPath, loadEdition } from './edition-files.ts';
 import { changesSinceLast } from './handbook-changes.ts';
 import type { FoundInput } from './handbook-input.ts';
-import { risksOfEdition } from './handbook-of-edition.ts';
 import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { loadWard } from './load-ward.ts';

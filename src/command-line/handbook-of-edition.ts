@@ -2,9 +2,9 @@ import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { approvalsOf } from '../editions/approvals.ts';
 import { inForceAt, type InForce } from '../editions/in-force-at.ts';
 import type { Ledger } from '../editions/record.ts';
-import { risksOfCases, risksOfProtocol } from '../handbook/accepted-risks.ts';
-import type { AcceptedRisk, SealedState } from '../handbook/input.ts';
-import { timeInWords } from '../outcome/time-in-words.ts';
+import { risksOfEdition } from '../handbook/accepted-risks.ts';
+import { inForceInWords, notKnownInForce } from '../handbook/in-force-in-words.ts';
+import type { SealedState } from '../handbook/input.ts';
 import { proveRequirements } from '../review/requirements/prove.ts';
 import { textToTime } from '../series/text-to-time.ts';
 import { teacherOf } from '../teach/teacher.ts';
@@ -27,9 +27,7 @@ export async function handbookOfEdition(asked: string, terminal: Terminal): Prom
   const edition: SealedState = {
     file,
     approvals: record && approvalsOf(record, file),
-    inForce: record
-      ? inForceInWords(file, record, terminal.now)
-      : 'Its record does not hold: whether it is in force is not known. Use the paper policy.',
+    inForce: record ? inForceIn(file, record, terminal.now) : notKnownInForce,
   };
   const cases = yamlToDocument(`${file.name}, edition ${file.edition}, cases`, file.cases).document;
   const changes = await changesSinceLast(found.folder, reads, cases);
@@ -44,27 +42,12 @@ export async function handbookOfEdition(asked: string, terminal: Terminal): Prom
   return { input, exit: record ? exit.well : exit.doesNotHold };
 }
 
-/** What the texts of an edition accept. */
-export function risksOfEdition({ texts, cases, title }: EditionFile): AcceptedRisk[] {
-  const documents = Object.entries(texts).map(([name, text]) => yamlToDocument(name, text).document);
-  const ofCases = yamlToDocument('cases', cases).document;
-  return [
-    ...documents.flatMap((document) => (document ? risksOfProtocol(document) : [])),
-    ...(ofCases ? risksOfCases(ofCases, title) : []),
-  ];
-}
-
-function inForceInWords(file: EditionFile, record: Ledger, now: string): string {
-  if (file.sealed === 'protocol')
-    return 'A protocol is in force only through a ward policy that reads with it.';
+function inForceIn(file: EditionFile, record: Ledger, now: string): string {
   const at = textToTime(now);
   const state: InForce = typeof at === 'number' ? inForceAt(record, at) : { kind: 'none' };
-  const asOf = `as of ${timeInWords(now)}`;
-  if (state.kind === 'none') return `Nothing is in force for this ward, ${asOf}: use the paper policy.`;
-  if (state.kind === 'withdrawn')
-    return `WITHDRAWN, ${asOf}: ${state.withdrawn.because} Instead: ${state.withdrawn.instead}`;
+  if (state.kind === 'none') return inForceInWords(file, state, now);
+  if (state.kind === 'withdrawn') return inForceInWords(file, { kind: 'withdrawn', ...state.withdrawn }, now);
   const { inForce } = state.put;
-  if (inForce.edition !== file.edition || inForce.seal !== file.seal)
-    return `NOT in force, ${asOf}: edition ${inForce.edition} is.`;
-  return `In force since ${timeInWords(inForce.from)}, ${asOf}; put in force by ${inForce.by}: ${inForce.because}`;
+  const isThis = inForce.edition === file.edition && inForce.seal === file.seal;
+  return inForceInWords(file, { kind: 'put', ...inForce, isThis }, now);
 }

@@ -1,22 +1,11 @@
 import { realpath, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import type { PrivateKey } from '../editions/signatures.ts';
+import { textToKey, type PrivateKey } from '../editions/signatures.ts';
 import { readText } from './files.ts';
 
 /** Reads a private key from its file, which is no pipe and no device; null when it is none. */
 export async function readKey(path: string): Promise<PrivateKey | null> {
-  const { text } = await readText(path);
-  try {
-    const key = JSON.parse(text) as Partial<PrivateKey> | null;
-    const isKey =
-      key?.kty === 'OKP' &&
-      key.crv === 'Ed25519' &&
-      [key.x, key.d].every((part) => typeof part === 'string' && /^[A-Za-z0-9_-]{43}$/.test(part));
-    return isKey ? (key as PrivateKey) : null;
-  } catch (error) {
-    if (error instanceof SyntaxError) return null;
-    throw error;
-  }
+  return textToKey((await readText(path)).text);
 }
 
 /**

@@ -1,7 +1,8 @@
 import { dirname, join } from 'node:path';
-import { toPlain, type Document } from '../document/document.ts';
+import type { Document } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { readWard, type Compiled, type Problem, type Ward } from '../index.ts';
+import { askedEditions } from '../ward/asked-editions.ts';
 import { isWard } from '../editions/cases-to-answers.ts';
 import { editionPath, loadEdition } from './edition-files.ts';
 import { exists, fileNames, protocolsBeside, readText } from './files.ts';
@@ -40,13 +41,6 @@ async function namedProtocols(document: Document, path: string): Promise<Map<str
     found.set(name, asked.has(name) ? await protocolAt(place, edition) : null);
   }
   return found;
-}
-
-/** The protocols that a policy names, each with the edition that it states. */
-function askedEditions(document: Document): ReadonlyMap<unknown, unknown> {
-  const { reads_with: all } = toPlain(document.root) as { reads_with?: unknown };
-  const list = (Array.isArray(all) ? all : []) as ({ protocol?: unknown; edition?: unknown } | null)[];
-  return new Map(list.map((each) => [each?.protocol, each?.edition]));
 }
 
 async function protocolAt(place: string, edition: unknown): Promise<Compiled | null> {

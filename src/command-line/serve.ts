@@ -1,10 +1,12 @@
 import { stat } from 'node:fs/promises';
 import type { Server } from 'node:http';
-import { basename, dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { exists, fileNames, UnreadableFile } from './files.ts';
+import { basename, dirname } from 'node:path';
+import { builtSite } from './built-site.ts';
+import { sealApart } from './deciding/seal-apart.ts';
+import { fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
+import { editionAt } from './site-editions.ts';
 import { siteBelow } from './site-protocols.ts';
 import { siteServer, thisMachine } from './site-server.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
@@ -33,7 +35,9 @@ export const serve: Call = async (args, terminal) => {
     // Read once before the rooms open: what is in force is checked now, not while somebody waits at a bed.
     const count = (await read()).protocols.length;
     const protocols = async (): Promise<string> => JSON.stringify(await read());
-    const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
+    const edition = async (address: string): Promise<string | null> => editionAt(folder, address);
+    const answers = { protocols, edition, saves: folder, decides: terminal, seal: sealApart };
+    const server = siteServer({ folder: rooms, token: newToken(), ...answers });
     return await openRooms(server, port, count, terminal);
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;
@@ -56,16 +60,6 @@ function portOf(given: string | boolean | undefined): number | null {
   return typeof given === 'string' && /^\d{1,5}$/.test(given) && Number(given) <= 65_535
     ? Number(given)
     : null;
-}
-
-/** The folder of the built rooms: beside the bundled command line, or in dist/ when it runs from its source. Null: not built. */
-async function builtSite(): Promise<string | null> {
-  for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {
-    for (const place of [join(folder, 'site'), join(folder, 'dist', 'site')]) {
-      if (await exists(join(place, 'index.html'))) return place;
-    }
-    if (dirname(folder) === folder) return null;
-  }
 }
 
 /** Listens until the process is told to end, or the port cannot be had. */

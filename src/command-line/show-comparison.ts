@@ -4,10 +4,17 @@ import type {
   ChangedStand,
   ChangedWords,
   Comparison,
+  OtherLevels,
   ComparedSide,
   Witness,
 } from '../review/compare/comparison.ts';
-import { groundInWords, notWhole, regionLines, ruleIsWords } from '../review/compare/comparison-in-words.ts';
+import {
+  groundInWords,
+  notWhole,
+  othersInWords,
+  regionLines,
+  ruleIsWords,
+} from '../review/compare/comparison-in-words.ts';
 import { shortDigest } from './short-digest.ts';
 import { plainText, wrap } from './wrap.ts';
 
@@ -26,12 +33,14 @@ export function showComparison(comparison: Comparison, { width }: Shown): string
   say(comparison.says);
   if (!comparison.levels_whole) say(notWhole);
   for (const each of comparison.levels) sayLevel(each, heading, say);
-  for (const { protocol, levels, levels_whole: whole } of comparison.by_protocol) {
+  sayOthers(comparison.other_levels, heading, say);
+  for (const { protocol, levels, levels_whole: whole, other_levels: others } of comparison.by_protocol) {
     heading(
       `${protocol} BY ITSELF: ${levels.length === 0 ? 'no complete set gets another level from it' : 'sets that get another level from it'}`,
     );
     if (!whole) say(notWhole);
     for (const each of levels) sayLevel(each, heading, say);
+    sayOthers(others, heading, say);
   }
   for (const each of comparison.rules) sayRule(each, heading, say);
   if (comparison.renamed.length > 0) {
@@ -74,6 +83,28 @@ function sayLevel(level: ChangedLevel, heading: Heading, say: Say): void {
   sayRegions(level, say);
   for (const each of level.because) say(each, '  because: ');
   for (const each of level.course) say(each, '  in a series: ');
+}
+
+/** So many of them are printed; the rest are counted. */
+const mostPrinted = 6;
+
+function sayOthers(others: OtherLevels | null, heading: Heading, say: Say): void {
+  for (const [key, title] of [
+    ['complete', 'OTHER CHANGES OF LEVEL'],
+    ['incomplete', 'WHILE SOMETHING IS MISSING'],
+  ] as const) {
+    const all = others?.[key] ?? [];
+    if (all.length === 0) continue;
+    heading(title);
+    say(othersInWords[key]);
+    for (const { direction, before, after, witness } of all.slice(0, mostPrinted)) {
+      say(`${directions[direction]}: "${before}" becomes "${after}"`, '  - ');
+      say(witness.in_words, '    for example: ');
+    }
+    if (all.length > mostPrinted)
+      say(`and ${all.length - mostPrinted} more, which --json and --html tell`, '  - ');
+  }
+  if (others?.whole === true) say(othersInWords.whole);
 }
 
 const directions = { lower: 'LOWER', higher: 'HIGHER', otherwise: 'OTHERWISE' } as const;

@@ -15,6 +15,8 @@ export interface Site {
   readonly token: string;
   /** The protocols as the rooms get them, read anew each time. */
   readonly protocols: () => Promise<string>;
+  /** The text of a sealed edition by its address below the rooms; null when there is none. */
+  readonly edition: (address: string) => Promise<string | null>;
 }
 
 export interface SiteRequest {
@@ -32,6 +34,7 @@ const types: Readonly<Record<string, string>> = {
   '.json': 'application/json; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.woff2': 'font/woff2',
+  '.yaml': 'text/plain; charset=utf-8',
 };
 
 /**
@@ -46,6 +49,10 @@ export async function siteAnswer({ method, url, host }: SiteRequest, site: Site)
   const path = pathOf(url);
   if (path === null) return refusal(400, 'There is no such address.');
   if (path === `/${siteFiles.protocols}`) return found('.json', await site.protocols());
+  if (path.startsWith(`/${siteFiles.editions}/`)) {
+    const text = await site.edition(path.slice(1));
+    return text === null ? refusal(404, 'There is no such edition.') : found('.yaml', text);
+  }
   const file = await fileOf(path, site.folder);
   if (!file) return refusal(404, 'There is no such file.');
   const answer = found(extname(file), await readFile(file));

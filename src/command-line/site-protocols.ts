@@ -2,6 +2,8 @@ import { basename, dirname, join, relative, sep } from 'node:path';
 import { toPlain } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { recordFolder } from './record-files.ts';
+import type { SiteEdition, SiteRecord } from '../editions/site-record.ts';
+import { editionsOf } from './site-editions.ts';
 import type { SiteInForce } from './site-in-force.ts';
 import type { Terminal } from './terminal.ts';
 import { fileNames, filesBelow, findLadder, readText } from './files.ts';
@@ -28,6 +30,10 @@ export interface SiteProtocol {
   readonly cases: SiteText | null;
   /** Of a ward policy with a record: what is in force, which a patient is read with in place of the text. */
   readonly in_force?: SiteInForce;
+  /** Its sealed editions, the oldest first; absent when there is none. */
+  readonly editions?: readonly SiteEdition[];
+  /** What its record says of this moment, and every entry; absent when it has none. */
+  readonly record?: SiteRecord;
 }
 
 /** All that the rooms are told of a folder. */
@@ -83,13 +89,14 @@ async function protocolsIn(all: readonly string[], folder: string): Promise<read
   );
 }
 
-/** The same with what is in force, of each ward policy that has a record. */
+/** The same with the record of each that has one, and of a ward policy with what is in force. */
 async function withInForce(
   drafts: readonly SiteProtocol[],
   all: readonly string[],
   { folder, terminal, isLive }: { folder: string; terminal: Terminal; isLive: boolean },
 ): Promise<readonly SiteProtocol[]> {
   const { siteInForce } = await import('./site-in-force.ts');
+  const { siteRecord } = await import('./site-record.ts');
   const recorded = new Map(
     all
       .filter((path) => basename(dirname(path)) === recordFolder)
@@ -97,10 +104,12 @@ async function withInForce(
   );
   return Promise.all(
     drafts.map(async (draft) => {
-      const place = draft.kind === 'ward' ? recorded.get(draft.id) : undefined;
-      return place === undefined
-        ? draft
-        : { ...draft, in_force: await siteInForce(place, draft.id, terminal, isLive) };
+      const place = recorded.get(draft.id);
+      if (place === undefined) return draft;
+      const { id, kind, editions = [] } = draft;
+      const inForce = kind === 'ward' ? { in_force: await siteInForce(place, id, terminal, isLive) } : {};
+      const numbers = editions.map(({ edition }) => edition);
+      return { ...draft, ...inForce, record: await siteRecord(place, numbers, terminal) };
     }),
   );
 }
@@ -138,6 +147,7 @@ async function siteProtocol(
   const id = idOf(path, folder);
   const { title, ladder } = headOf(text);
   const cases = join(dirname(path), fileNames.cases);
+  const editions = await editionsOf(dirname(path), id, all);
   return {
     kind,
     id,
@@ -145,6 +155,7 @@ async function siteProtocol(
     file: `${id}/${fileNames[kind]}`,
     text,
     ladder: await ladderOf(ladder, path),
+    ...(editions.length > 0 ? { editions } : {}),
     cases: all.includes(cases) ? { file: `${id}/${fileNames.cases}`, ...(await textOf(cases)) } : null,
   };
 }

@@ -1,5 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import { answerSave, type SaveSite } from './saving/answer-save.ts';
+import { answerDecide } from './deciding/answer-decide.ts';
+import { answerSeal, type SealSite } from './deciding/answer-seal.ts';
+import { answerSave } from './saving/answer-save.ts';
 import { siteAnswer, type Site } from './site-answer.ts';
 import { siteFiles } from './site-files.ts';
 import { commonHeaders, type SiteAnswer } from './site-headers.ts';
@@ -8,7 +10,9 @@ import { commonHeaders, type SiteAnswer } from './site-headers.ts';
 export const thisMachine = '127.0.0.1';
 
 /** All that a server of the rooms depends on, but for its port, which is known once it listens. */
-export type ServedSite = Omit<Site & SaveSite, 'port'>;
+export type ServedSite = Omit<WholeSite, 'port'>;
+
+type WholeSite = Site & SealSite;
 
 /** How long a request that was answered before it was whole may go on, in milliseconds: for its sender to hear the answer. */
 const farewell = 1000;
@@ -25,10 +29,13 @@ export function siteServer(site: ServedSite): Server {
   return server;
 }
 
-async function answer(request: IncomingMessage, site: Site & SaveSite): Promise<SiteAnswer | null> {
+async function answer(request: IncomingMessage, site: WholeSite): Promise<SiteAnswer | null> {
   const { method = '', url = '', headers } = request;
+  const call = { method, headers, body: request };
   try {
-    if (url === `/${siteFiles.save}`) return await answerSave({ method, headers, body: request }, site);
+    if (url === `/${siteFiles.save}`) return await answerSave(call, site);
+    if (url === `/${siteFiles.decide}`) return await answerDecide(call, site);
+    if (url === `/${siteFiles.seal}`) return await answerSeal(call, site);
     return await siteAnswer({ method, url, host: headers.host }, site);
   } catch {
     return {

@@ -74,6 +74,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       writes a question over all such sets: rule:NAME, level:NAME,
       together:NAME,NAME and others (schema/reference/smt_lib.md)
 
+  vitalwright build [FOLDER] --to site --out NEW
+      writes the rooms as files for any web server, with the protocols
+      below FOLDER (default: protocols/) and what was worked out about
+      them; nothing can be saved or decided there
+
   vitalwright handbook PROTOCOL [--out FILE]
       writes the policy document as one page of HTML that prints well:
       every rule as a sentence that was read back to what runs, the

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
-import { timeInWords } from '../outcome/time-in-words.ts';
 import { folderOf, keysIn, needed } from './decision.ts';
-import { enterAndSay } from './entering.ts';
+import { withdrawalMeant, withdrawalSays } from './deciding/withdrawal.ts';
+import { enterMeant } from './entering.ts';
 import { openOrSay } from './open-record.ts';
 import { parseCall } from './parse-call.ts';
 import { cannotAsk, orUnreadable } from './say.ts';
@@ -15,19 +15,13 @@ const options = {
   key: { type: 'string' },
 } as const;
 
-const asked = {
-  by: 'who withdraws it',
-  because: 'why',
-  instead: 'what applies instead',
-} as const;
-
 /** `vitalwright withdraw POLICY --by NAME --because TEXT --instead TEXT [--from TIME] [--key FILE]`: by one person, at once. */
 export const withdraw: Call = async (args, terminal) => {
   const call = parseCall(args, options, terminal);
   if (!call) return exit.couldNotAsk;
   const [policy, ...more] = call.positionals;
   if (policy === undefined || more.length > 0) return cannotAsk('One ward policy is to be named.', terminal);
-  const given = needed(call.values, asked, terminal);
+  const given = needed(call.values, withdrawalSays, terminal);
   if (!given) return exit.couldNotAsk;
   const { from = terminal.now, key } = call.values;
   return orUnreadable(async () => {
@@ -36,8 +30,7 @@ export const withdraw: Call = async (args, terminal) => {
     if (!keys || folder === null) return exit.couldNotAsk;
     const opened = await openOrSay(folder, terminal);
     if (!opened) return exit.doesNotHold;
-    const body = { withdrawn: { ...given, from: String(from) } };
-    const said = `Withdrawn from ${timeInWords(String(from))}: ${basename(folder)}. Instead: ${given.instead}`;
-    return enterAndSay({ folder, opened, body, keys }, () => said, terminal);
+    const meant = withdrawalMeant(basename(folder), { ...given, from: String(from) });
+    return enterMeant(meant, { folder, opened, keys }, terminal);
   }, terminal);
 };

@@ -7,6 +7,7 @@ import type {
   WithdrawnEntry,
 } from '../shape/generated/types.ts';
 import { canonicalText } from './canonical.ts';
+import { headOf, type Ledger } from './record.ts';
 import type { Draft } from './signatures.ts';
 
 /** What an entry says. */
@@ -17,6 +18,15 @@ export type Body =
   | { readonly withdrawn: WithdrawnEntry };
 
 export const bodyKeys = ['approvers', 'approved', 'in_force', 'withdrawn'] as const;
+
+/** What somebody decided as the next entry of a record, before it is signed: this very text is what is signed. */
+export const draftAfter = (record: Ledger, body: Body, at: string): Draft => ({
+  record: record.name,
+  entry: record.entries.length + 1,
+  before: headOf(record),
+  at,
+  ...body,
+});
 
 /** An entry with its digest. */
 export function withDigest(entry: Omit<RecordEntry, 'digest'>): RecordEntry {

@@ -1,10 +1,13 @@
 import type { Problem } from '../problems/problem.ts';
+import type { EditionFile } from '../shape/generated/types.ts';
 import type { Asked } from './cases-to-answers.ts';
 import { beginEdition } from './text-to-edition.ts';
 
 /** What came of reading a sealed edition. */
 interface Read {
   readonly reader: Asked | null;
+  /** All that was sealed; null together with the reader. */
+  readonly file: EditionFile | null;
   readonly problems: readonly Problem[];
 }
 
@@ -21,14 +24,17 @@ export function readEdition(file: string, text: string): Read {
  * The same in two steps. What the first gives shows what is to be entered, and answers nothing about a patient; `finish` runs its cases
  * and gives what may.
  */
-export function beginReadEdition(file: string, text: string): Read & { readonly finish: () => Read } {
+export function beginReadEdition(
+  file: string,
+  text: string,
+): Omit<Read, 'file'> & { readonly finish: () => Read } {
   const { asked, problems, finish } = beginEdition(file, text, null);
   return {
     reader: asked,
     problems,
     finish: () => {
       const { edition, problems: all } = finish();
-      return { reader: edition?.asked ?? null, problems: all };
+      return { reader: edition?.asked ?? null, file: edition?.file ?? null, problems: all };
     },
   };
 }

@@ -28,6 +28,21 @@ export async function newKey(): Promise<PrivateKey> {
   return { kty: 'OKP', crv: 'Ed25519', x: x ?? '', d: d ?? '' };
 }
 
+/** The private key that the text of its file holds; null when it is none. */
+export function textToKey(text: string): PrivateKey | null {
+  try {
+    const key = JSON.parse(text) as Partial<PrivateKey> | null;
+    const isKey =
+      key?.kty === 'OKP' &&
+      key.crv === 'Ed25519' &&
+      [key.x, key.d].every((part) => typeof part === 'string' && /^[A-Za-z0-9_-]{43}$/.test(part));
+    return isKey ? (key as PrivateKey) : null;
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw error;
+  }
+}
+
 /** Signs an entry: a detached JSON Web Signature over Ed25519. */
 export async function signatureOf(draft: Draft, by: string, key: PrivateKey): Promise<EntrySignature> {
   const { FlattenedSign, importJWK } = await import('jose');

@@ -1,4 +1,6 @@
 import { toPlain, type Document } from '../document/document.ts';
+import { yamlToDocument } from '../document/yaml-to-document.ts';
+import type { EditionFile } from '../shape/generated/types.ts';
 import type { AcceptedRisk } from './input.ts';
 
 type Plain = Readonly<Record<string, unknown>>;
@@ -32,4 +34,14 @@ export function risksOfCases(document: Document, of: string): AcceptedRisk[] {
     what: `No case notices this change: ${String(each['change'])}`,
     because: String(each['accepted']),
   }));
+}
+
+/** What the texts of an edition accept. */
+export function risksOfEdition({ texts, cases, title }: EditionFile): AcceptedRisk[] {
+  const documents = Object.entries(texts).map(([name, text]) => yamlToDocument(name, text).document);
+  const ofCases = yamlToDocument('cases', cases).document;
+  return [
+    ...documents.flatMap((document) => (document ? risksOfProtocol(document) : [])),
+    ...(ofCases ? risksOfCases(ofCases, title) : []),
+  ];
 }

@@ -25,8 +25,8 @@ export interface SealedState {
   readonly file: EditionFile;
   /** Null when there is no record that holds, or nobody may approve. */
   readonly approvals: {
-    readonly counted: readonly ApprovedEntry[];
-    readonly lacking: readonly NeededRole[];
+    readonly counted: readonly Pick<ApprovedEntry, 'by' | 'role' | 'minute' | 'on'>[];
+    readonly lacking: readonly Pick<NeededRole, 'role' | 'people'>[];
   } | null;
   /** In sentences: since when it is in force, or that it is not. */
   readonly inForce: string;

@@ -74,7 +74,11 @@ export function appliesFrom({ applies }: LevelReaders, narrow: Result, wide: Res
   return applies.certain(narrow) === 0 ? 'unsure' : 'yes';
 }
 
-export function levelFrom({ applies, levels }: LevelReaders, narrow: Result, wide: Result): LevelAnswer {
+export function levelFrom(
+  { applies, levels }: Omit<LevelReaders, 'evaluator'>,
+  narrow: Result,
+  wide: Result,
+): LevelAnswer {
   const raised = levels.raised(narrow);
   const couldBe = Math.max(raised, levels.could(wide), 0);
   const floor = Math.max(levels.floor(wide), 0);

@@ -30,14 +30,19 @@ export function writeLookBacks(inputs: Float64Array, resolved: Resolved, asked: 
   }
 }
 
-/** Whether taking a need now could still decide that the present set counts, or that it does not. */
-function isOpenNow({ whereNeeds, over, leftOut }: ReadLookBack, asked: Asked): boolean {
-  const { present, time } = asked;
-  if (!present || leftOut || present.time <= time - over) return false;
-  return whereNeeds.some((read) => {
-    const value = asked.valueIn(present, read);
-    return !value || value.low < value.high;
-  });
+/**
+ * Whether it is still open which sets count: taking a need could tell of the present one, and of what any of them knows only as a range the
+ * truth is one of several values. What only helps, or was not taken earlier, and is missing keeps nothing open.
+ */
+function isOpenNow({ whereReads, over, leftOut }: ReadLookBack, asked: Asked): boolean {
+  const { sets, present, time } = asked;
+  const inside = sets.filter((set) => set.time > time - over && !(leftOut && set === present));
+  return inside.some((set) =>
+    whereReads.some((read) => {
+      const value = asked.valueIn(set, read);
+      return value ? value.low < value.high : set === present && read.role !== 'helps' && read.role !== null;
+    }),
+  );
 }
 
 function writeEnds(inputs: Float64Array, { places }: ReadLookBack, { low, high }: Span): void {

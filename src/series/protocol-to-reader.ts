@@ -187,7 +187,7 @@ function readLookBack(name: string, how: LookBack, names: JudgeNames, placeOf: P
     kind: how.kind,
     of,
     where: how.where && judgeOf(how.where, names),
-    whereNeeds: needsIn(how.where, names),
+    whereReads: readIn(how.where, names),
     condition: how.condition && judgeOf(how.condition, names),
     over: how.over,
     leftOut: how.presentSet === 'left_out',
@@ -204,8 +204,6 @@ function readLookBack(name: string, how: LookBack, names: JudgeNames, placeOf: P
   };
 }
 
-function needsIn(where: LookBack['where'], names: JudgeNames): readonly ReadObservation[] {
-  if (!where) return [];
-  const read = [...observationsInCondition(where)].map((name) => names.observation(name));
-  return read.filter(({ role }) => role === 'needs' || role === 'scope');
+function readIn(where: LookBack['where'], names: JudgeNames): readonly ReadObservation[] {
+  return where ? [...observationsInCondition(where)].map((name) => names.observation(name)) : [];
 }

@@ -57,8 +57,8 @@ export interface ReadLookBack {
   /** Null for `held`. */
   readonly of: ReadObservation | null;
   readonly where: Judge | null;
-  /** The needs that `where` reads: while the present set lacks one, whether that set counts is open. */
-  readonly whereNeeds: readonly ReadObservation[];
+  /** What `where` reads: while the present set lacks a need of it, or a set knows it only as a range, whether that set counts is open. */
+  readonly whereReads: readonly ReadObservation[];
   /** Only for `held`. */
   readonly condition: Judge | null;
   /** In milliseconds. */

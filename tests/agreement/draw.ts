@@ -11,8 +11,11 @@ export interface Draw {
   some<T>(list: readonly T[], least: number, most: number): T[];
 }
 
-function drawFrom(value: fc.GeneratorValue): Draw {
-  const whole = (first: number, last: number): number => value(fc.integer, { min: first, max: last });
+/** A whole number from the first to the last, both included. */
+export type Whole = Draw['whole'];
+
+/** All other chances come from whole numbers. */
+export function drawFrom(whole: Whole): Draw {
   const one = <T>(list: readonly T[]): T => {
     const found = list[whole(0, list.length - 1)];
     if (found === undefined) throw new Error('nothing to draw from');
@@ -37,4 +40,6 @@ function drawFrom(value: fc.GeneratorValue): Draw {
 
 /** Whatever `make` builds from chances. */
 export const drawn = <T>(make: (draw: Draw) => T): fc.Arbitrary<T> =>
-  fc.noBias(fc.gen()).map((value) => make(drawFrom(value)));
+  fc
+    .noBias(fc.gen())
+    .map((value) => make(drawFrom((first, last) => value(fc.integer, { min: first, max: last }))));

@@ -2,8 +2,12 @@ import type { Plain } from './protocols.ts';
 
 const numberIn = (what: unknown): number[] => (/^-?\d/.test(String(what)) ? [parseFloat(String(what))] : []);
 
+const known = new WeakMap<Plain, ReadonlyMap<string, readonly number[]>>();
+
 /** The numbers at which a protocol changes its mind, for each observation that it compares, scores or reads a curve at. */
 export function edgesOf(protocol: Plain): ReadonlyMap<string, readonly number[]> {
+  const before = known.get(protocol);
+  if (before) return before;
   const edges = new Map<string, number[]>();
   const limits = (protocol.limits ?? {}) as Record<string, Plain>;
   const cut = (what: unknown): number[] => numberIn(limits[String(what)]?.value ?? what);
@@ -35,5 +39,6 @@ export function edgesOf(protocol: Plain): ReadonlyMap<string, readonly number[]>
     }
   };
   walk([protocol.applies_when, protocol.measures, protocol.rules]);
+  known.set(protocol, edges);
   return edges;
 }

@@ -1,23 +1,22 @@
-import { judge } from '../oracle/oracle.ts';
+import { parse } from 'yaml';
+import { judge, type Protocol } from '../oracle/oracle.ts';
 import { compared, type Verdict } from './compare.ts';
 import type { Example } from './generators.ts';
 import { askKit } from './kit.ts';
 import { ladderText, levels, type Plain } from './protocols.ts';
+import { remembered } from './remembered.ts';
 
-const verdicts = new Map<string, Verdict>();
-/** The two questions about one example come soon after each other in a short run; a long one must not remember them all. */
-const mostRemembered = 20_000;
+/** Each protocol is read once: reading takes longer than judging. */
+const protocols = remembered((text) => parse(text) as Protocol);
+/** The two questions about one example come soon after each other. */
+const verdicts = remembered((key) => {
+  const [text = '', set = ''] = JSON.parse(key) as string[];
+  return judge(protocols(text), levels, JSON.parse(set));
+}, 20_000);
 
 /** What the judge says of a set. */
-export function judged({ made }: Example, set: Plain): Verdict {
-  const key = `${made.text}${JSON.stringify(set)}`;
-  const known = verdicts.get(key);
-  if (known) return known;
-  const verdict = judge(made.text, levels, set);
-  if (verdicts.size >= mostRemembered) verdicts.clear();
-  verdicts.set(key, verdict);
-  return verdict;
-}
+export const judged = ({ made }: Pick<Example, 'made'>, set: Plain): Verdict =>
+  verdicts(JSON.stringify([made.text, JSON.stringify(set)]));
 
 /** How the kit's answers to the sets of an example stand to the judge's verdicts. */
 export function judgedApart(example: Example): {

@@ -7,6 +7,7 @@ import { documentToProtocol } from '../../src/protocol/document-to-protocol.ts';
 import type { Bounds } from '../../src/series/bounds.ts';
 import { seriesToBounds } from '../../src/series/series-to-bounds.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
+import { remembered } from './remembered.ts';
 
 /** What the kit says of a set or series, in the words in which the judge says it. */
 export interface KitAnswer {
@@ -35,24 +36,23 @@ export interface KitRule {
   readonly explained: boolean;
 }
 
-const compiled = new Map<string, Compiled>();
+const ladderOf = remembered((yaml) => readLadder('ladder.yaml', yaml).ladder);
+const readers = remembered((ladderYaml) => remembered((yaml) => compiledOf(yaml, ladderYaml)));
 
 /** Without the questions about all possible sets: a made-up comparison may well hold for every set. */
-export function protocolOf(protocolYaml: string, ladderYaml: string): Compiled {
-  const known = compiled.get(protocolYaml);
-  if (known) return known;
-  const { ladder } = readLadder('ladder.yaml', ladderYaml);
+export const protocolOf = (protocolYaml: string, ladderYaml: string): Compiled =>
+  readers(ladderYaml)(protocolYaml);
+
+function compiledOf(protocolYaml: string, ladderYaml: string): Compiled {
   const { document, problems: inText } = yamlToDocument('protocol.yaml', protocolYaml);
   if (!document) throw new Error(inText.map(({ says, source }) => `${says} ${source}`).join('\n'));
   const { protocol, problems } = documentToProtocol(document, {
     dictionary: vitalSigns,
-    ladder,
+    ladder: ladderOf(ladderYaml),
     today: null,
   });
   if (!protocol) throw new Error(problems.map(({ line, says }) => `${line}: ${says}`).join('\n'));
-  const made = compile(protocol);
-  compiled.set(protocolYaml, made);
-  return made;
+  return compile(protocol);
 }
 
 export function boundsOf(protocol: Compiled, setJson: string): Bounds {
@@ -64,7 +64,12 @@ export function boundsOf(protocol: Compiled, setJson: string): Bounds {
 /** Reads a protocol with its ladder, and asks it about a set or series, all as text. */
 export function askKit(protocolYaml: string, ladderYaml: string, setJson: string): KitAnswer {
   const protocol = protocolOf(protocolYaml, ladderYaml);
-  const { applies, level, rules, narrow } = answersOf(protocol, boundsOf(protocol, setJson));
+  return answerOf(protocol, boundsOf(protocol, setJson));
+}
+
+/** What a protocol says of bounds. */
+export function answerOf(protocol: Compiled, bounds: Bounds): KitAnswer {
+  const { applies, level, rules, narrow } = answersOf(protocol, bounds);
   const name = (index: number): string => protocol.protocol.ladder.levels[index]?.name ?? '';
   const measures = [...protocol.protocol.measures.keys()].map((measure) => {
     if (protocol.amounts.maybe(measure)(narrow.result) === 0) return [measure, null] as const;

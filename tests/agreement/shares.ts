@@ -51,12 +51,17 @@ function countNumbers(shares: Shares, subject: Subject, set: Plain, edges: reado
 }
 
 /** Counts a protocol, once. */
-export function countProtocol(shares: Shares, { made }: Example): void {
+export function countProtocol(shares: Shares, { made }: Pick<Example, 'made'>): void {
   for (const word of usesOf(made.protocol)) add(shares.seen.protocol, word);
 }
 
 /** Counts a set and what the judge says of it. */
-export function countSet(shares: Shares, { made }: Example, set: Plain, verdict: Verdict): void {
+export function countSet(
+  shares: Shares,
+  { made }: Pick<Example, 'made'>,
+  set: Plain,
+  verdict: Verdict,
+): void {
   shares.sets += 1;
   if (verdict.completions > 1) shares.incomplete += 1;
   if (earlierStandsIn(made.text, ladderText, JSON.stringify(set))) shares.earlier += 1;

@@ -1,71 +1,54 @@
-import jsonLogic from 'json-logic-js';
-import type { LogicFile } from '../../src/shape/generated/types.ts';
-import { logicToArtefact } from '../../src/targets/json-logic/logic-to-artefact.ts';
-import { answersOf, type Apply } from '../../src/targets/json-logic/reader.mjs';
-import { columnsOf } from '../targets/typescript/columns-of.ts';
-import { loadModule, type AnyModule } from '../targets/typescript/load-module.ts';
+import type { Bounds } from '../../src/series/bounds.ts';
+import { answersOf } from '../../src/targets/json-logic/reader.mjs';
+import { columnsOf, type Row } from '../targets/typescript/columns-of.ts';
 import type { Example } from './generators.ts';
-import { askKit, boundsOf, protocolOf, type KitAnswer } from './kit.ts';
+import { answerOf, boundsOf, protocolOf, type KitAnswer } from './kit.ts';
+import { plainApart } from './plain.ts';
 import { ladderText } from './protocols.ts';
+import { apply, counts, named, saidApart, saidBy, targetsOf, type Targets } from './said.ts';
 
-const apply = jsonLogic.apply.bind(jsonLogic) as Apply;
-
-/** How many sets could be asked as a row of columns, and how many of them went straight through. */
-export const counts = { rows: 0, complete: 0, asked: 0 };
-
-/** What all targets say alike: everything but the sentences. */
-type Said = Pick<KitAnswer, 'applies' | 'level'> & { readonly rules: Readonly<Record<string, string>> };
+/** What the module packed for one set, and the set as a row of columns where a row can say it. */
+interface Packed {
+  readonly told: readonly string[];
+  readonly out: Int32Array;
+  readonly row: Row | null;
+}
 
 /** What differs between the kit's closures, the generated module and json-logic-js for one set. */
-function differences(example: Example, set: unknown, module: AnyModule, file: LogicFile): string[] {
-  const { text } = example.made;
-  const json = JSON.stringify(set);
-  const compiled = protocolOf(text, ladderText);
-  const { narrow, wide } = boundsOf(compiled, json);
-  const kit = askKit(text, ladderText, json);
-  const expected: Said = {
-    applies: kit.applies,
-    level: kit.level,
-    rules: Object.fromEntries(Object.entries(kit.rules).map(([rule, { state }]) => [rule, state])),
-  };
-  const named = (inputs: Float64Array): Record<string, number> =>
-    Object.fromEntries(compiled.logic.inputs.map(({ name }, index) => [name, inputs[index] ?? NaN]));
-  const inputs = named(narrow);
-  const library = answersOf(file, apply, inputs, narrow === wide ? inputs : named(wide));
+export function targetsSay({ compiled, module, file }: Targets, bounds: Bounds, kit: KitAnswer): Packed {
+  const { narrow, wide } = bounds;
+  const inputs = named(compiled, narrow);
+  const library = answersOf(file, apply, inputs, narrow === wide ? inputs : named(compiled, wide));
   const out = new Int32Array(module.words);
   module.packBounds(narrow, out, 0, wide);
-  const generated = module.unpack(out, 0);
-  const found = { 'json-logic-js': library, 'the module': generated };
-  const told = Object.entries(found).flatMap(([target, { applies, level, rules }]) => {
-    const said = { applies, level, rules };
-    return same(said, expected)
-      ? []
-      : [`${target}: ${JSON.stringify(said)}, not ${JSON.stringify(expected)}`];
-  });
+  const expected = saidBy(kit);
+  const told = [
+    ...saidApart('json-logic-js', library, expected),
+    ...saidApart('the module', module.unpack(out, 0), expected),
+    ...measuresApart(kit, 'the module', module.measuresOfBounds?.(narrow) ?? {}),
+    ...measuresApart(kit, 'json-logic-js', library.measures),
+  ];
   const row = narrow === wide ? columnsOf(compiled, narrow) : null;
   const rows = row ? module.packColumns(row.columns, 1) : out;
   if (String(rows) !== String(out)) told.push(`columns: ${String(rows)}, not ${String(out)}`);
   if (row) counts.rows += 1;
   if (row?.complete) counts.complete += 1;
-  const measures = module.measuresOfBounds?.(narrow) ?? {};
-  return [
-    ...told,
-    ...measuresApart(kit, 'the module', measures),
-    ...measuresApart(kit, 'json-logic-js', library.measures),
-  ];
+  return { told, out, row };
 }
 
-const same = (one: Said, other: Said): boolean => {
-  const told = ({ applies, level, rules }: Said): string =>
-    JSON.stringify([
-      applies,
-      level && [level.at_least, level.could_be, level.settled],
-      Object.keys(rules)
-        .sort()
-        .map((rule) => [rule, rules[rule]]),
-    ]);
-  return told(one) === told(other);
-};
+/** Many rows at a time say what each said by itself. */
+export function batchApart({ module }: Targets, asked: readonly Pick<Packed, 'out' | 'row'>[]): string[] {
+  const told = asked.flatMap(({ row, out }) => (row ? [{ row, out }] : []));
+  const first = told[0]?.row.columns;
+  if (!first) return [];
+  const column = (name: string): number[] => told.map(({ row }) => row.columns[name]?.[0] ?? NaN);
+  const columns = Object.fromEntries(Object.keys(first).map((name) => [name, column(name)]));
+  const rows = module.packColumns(columns, told.length);
+  const wrong = told.findIndex(({ out }, index) =>
+    out.some((word, place) => rows[index * module.words + place] !== word),
+  );
+  return wrong === -1 ? [] : [`row ${wrong} of ${told.length} columns says something else than alone`];
+}
 
 /** Measures as the nearest binary fraction of the exact one; what never happened is a number beyond every window. */
 function measuresApart(
@@ -90,13 +73,17 @@ function near(exact: string, found: number): boolean {
 
 /** What differs between the targets over the sets of one example, with all that is needed to see it again. */
 export async function targetsApart(example: Example): Promise<string[]> {
-  const compiled = protocolOf(example.made.text, ladderText);
-  const module = await loadModule(compiled);
-  const file = JSON.parse(logicToArtefact(compiled.logic, compiled.protocol)) as LogicFile;
+  const targets = await targetsOf(protocolOf(example.made.text, ladderText));
+  const asked: Packed[] = [];
   for (const set of example.sets) {
-    const found = differences(example, set, module, file);
+    const bounds = boundsOf(targets.compiled, JSON.stringify(set));
+    const kit = answerOf(targets.compiled, bounds);
+    const packed = targetsSay(targets, bounds, kit);
+    const found = [...packed.told, ...plainApart(targets, example.made, set, bounds, kit)];
     if (found.length) return [...found, example.made.text, JSON.stringify(set)];
+    asked.push(packed);
     counts.asked += 1;
   }
-  return [];
+  const found = batchApart(targets, asked);
+  return found.length ? [...found, example.made.text, JSON.stringify(example.sets)] : [];
 }

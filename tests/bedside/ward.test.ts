@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { openWard, readSet, wardReader } from '../../src/index.ts';
-import { askable, bundledLadder, bundledNames, bundledText, bundledWard } from '../bundled.ts';
+import { bundledLadder, bundledMembers, bundledText, bundledWard } from '../bundled.ts';
 
 const ward = bundledWard();
 const reader = wardReader(ward);
@@ -54,7 +54,7 @@ test('a plan changes whom to tell, is told first, and leaves the level', () => {
   expect(levelOf(set).tell).toEqual(['Emergency team', 'Nurse in charge']);
 });
 
-const protocols = new Map(bundledNames.map((name) => [name, askable(name)]));
+const protocols = bundledMembers();
 const opened = (text: string): ReturnType<typeof openWard> =>
   openWard('ward.yaml', text, { ladder: bundledLadder(), protocols });
 const wardText = bundledText('alder_wing/ward.yaml');

@@ -5,9 +5,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { newToken } from '../../src/command-line/saving/token.ts';
+import { editionAt } from '../../src/command-line/site-editions.ts';
 import { siteBelow, type SiteProtocol } from '../../src/command-line/site-protocols.ts';
 import { siteServer } from '../../src/command-line/site-server.ts';
-import { terminalAt } from '../command-line/terminal-at.ts';
+import { sealHere } from '../command-line/seal-here.ts';
+import { terminalNow } from '../command-line/terminal-at.ts';
 
 const path = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 
@@ -43,9 +45,19 @@ export async function buildSite(): Promise<BuiltSite> {
     JSON.stringify(
       others
         ? { saves: false, protocols: others, ladders: [] }
-        : await siteBelow(folder, true, terminalAt(new Date().toISOString())),
+        : await siteBelow(folder, true, terminalNow()),
     );
-  const server = siteServer({ folder: outDir, token: newToken(), protocols, saves: folder });
+  const edition = async (address: string): Promise<string | null> => editionAt(folder, address);
+  const clock = terminalNow();
+  const deciding = { decides: clock, seal: sealHere(clock) };
+  const server = siteServer({
+    folder: outDir,
+    token: newToken(),
+    protocols,
+    edition,
+    saves: folder,
+    ...deciding,
+  });
   server.prependListener('request', (request) => {
     if (request.url?.startsWith(`${prefix}/`)) request.url = request.url.slice(prefix.length);
   });

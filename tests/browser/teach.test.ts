@@ -189,7 +189,7 @@ test('what is printed is the handout alone: levels with hours, rules, sources, c
     'Why:',
     'Sources',
     'the paper policy wins',
-    'edition 1',
+    `edition ${askable('pressure_reading').protocol.edition}`,
   ])
     expect(text).toContain(part);
   expect(text).toContain(askable('pressure_reading').protocol.digest);

@@ -3,7 +3,8 @@ import { once } from 'node:events';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { enter, loadRecord } from '../../src/command-line/record-files.ts';
+import { enter } from '../../src/command-line/deciding/enter.ts';
+import { loadRecord } from '../../src/command-line/record-files.ts';
 import { writeOnce } from '../../src/command-line/write-once.ts';
 import {
   approval,

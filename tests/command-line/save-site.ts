@@ -57,7 +57,9 @@ export async function openSite(more: Partial<ServedSite> = {}): Promise<SaveSite
   }
   const folder = join(top, 'protocols');
   const token = 'token-of-this-start';
-  const rest = { token, saves: folder, protocols: () => Promise.resolve('{}'), ...more };
+  const answers = { protocols: () => Promise.resolve('{}'), edition: () => Promise.resolve(null) };
+  const deciding = { decides: null, seal: () => Promise.reject(new Error('nothing is sealed here')) };
+  const rest = { token, saves: folder, ...answers, ...deciding, ...more };
   const server = siteServer({ folder: join(top, 'site'), ...rest });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const address = server.address();

@@ -32,6 +32,7 @@ const get = async (
       port: 4710,
       token: 'secret of this start',
       protocols: () => Promise.resolve('[]'),
+      edition: (address) => Promise.resolve(address === 'editions/a_ward/1.yaml' ? 'seal: …' : null),
     },
   );
 
@@ -48,6 +49,16 @@ test('the page, its files and the protocols are answered, each with its type and
     expect(policy).toMatch(/^default-src 'none'; script-src 'self'; worker-src 'self'; /);
     expect(policy).not.toMatch(/unsafe-eval|blob:|https?:|\*/);
   }
+});
+
+test('a sealed edition is answered as plain text, and what is none is not there', async () => {
+  const [edition, none] = [await get('/editions/a_ward/1.yaml'), await get('/editions/a_ward/2.yaml')];
+  expect([edition.status, edition.body, edition.headers['Content-Type']]).toEqual([
+    200,
+    'seal: …',
+    'text/plain; charset=utf-8',
+  ]);
+  expect(none.status).toBe(404);
 });
 
 test('the page alone comes with the cookie of this start, which no script reads and no other site sends', async () => {

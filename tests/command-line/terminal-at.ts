@@ -11,3 +11,14 @@ export const terminalAt = (now: string, seenFolder: string | null = null): Termi
   now,
   seenFolder,
 });
+
+/** The same, at whatever time it is when it is asked. */
+export const terminalNow = (seenFolder: string | null = null): Terminal => ({
+  ...terminalAt('', seenFolder),
+  get today() {
+    return new Date().toISOString().slice(0, 10);
+  },
+  get now() {
+    return new Date().toISOString();
+  },
+});

@@ -20,7 +20,9 @@ test('an edition is begun, and may answer once its cases are run', () => {
   const begun = beginReadEdition('1.yaml', text);
   expect(begun.problems).toEqual([]);
   expect(begun.reader).not.toBeNull();
-  expect(begun.finish()).toEqual({ reader: begun.reader, problems: [] });
+  const { file, ...finished } = begun.finish();
+  expect(finished).toEqual({ reader: begun.reader, problems: [] });
+  expect(file?.digest).toMatch(/^sha256:/);
 });
 
 test('an edition that answers otherwise than it was sealed is begun, and never answers', () => {
@@ -35,5 +37,5 @@ test('an edition of which a letter was changed is not even begun', () => {
   const begun = beginReadEdition('1.yaml', text.replace('kit: ', 'kit:  '));
   expect(begun.reader).toBeNull();
   expect(begun.problems.map(({ code }) => code)).toEqual(['edition_changed']);
-  expect(begun.finish()).toEqual({ reader: null, problems: begun.problems });
+  expect(begun.finish()).toEqual({ reader: null, file: null, problems: begun.problems });
 });

@@ -52,7 +52,9 @@ test('each page carries the digest in short, the edition, and the caution in ful
   const page = pageOf(askable('pressure_reading'));
   const short = `digest ${askable('pressure_reading').protocol.digest.slice(7, 19)}`;
   expect(page.querySelector('.running.top')?.textContent).toContain(short);
-  expect(page.querySelector('.running.top')?.textContent).toContain('pressure_reading, edition 1');
+  expect(page.querySelector('.running.top')?.textContent).toContain(
+    `pressure_reading, edition ${askable('pressure_reading').protocol.edition}`,
+  );
   expect(page.querySelector('.running.bottom')?.textContent).toContain(short);
   expect(page.querySelector('.running.bottom')?.textContent).toContain(caution);
   expect(caution).toContain('the paper policy wins');

@@ -58,7 +58,7 @@ test('no files of the rooms import each other in a circle', () => {
   expect(circle(files)).toEqual([]);
 });
 
-test('nothing is kept but the remembered units, the answers of the drill and drafts of what is written, nothing is fetched but the protocols, nothing is sent but what is saved of them, and nothing is logged', () => {
+test('nothing is kept but the remembered units, the answers of the drill and drafts of what is written, nothing is fetched but the protocols and their sealed editions, nothing is sent but what is saved of them and what is decided, and nothing is logged', () => {
   const keeping = ['localStorage', 'sessionStorage', 'indexedDB', 'caches', 'cookieStore'];
   const sending = ['fetch', 'XMLHttpRequest', 'WebSocket', 'EventSource', 'console'];
   const uses = files.flatMap((file) => {
@@ -71,9 +71,12 @@ test('nothing is kept but the remembered units, the answers of the drill and dra
     return named.map((name) => `${file.path}: ${name}`);
   });
   expect([...new Set(uses)].toSorted()).toEqual([
+    'src/common/fetch-edition.ts: fetch',
     'src/common/fetch-protocols.ts: fetch',
     'src/common/remembered-units.ts: localStorage',
     'src/common/save.ts: fetch',
+    'src/review/decide/fetch-stored.ts: fetch',
+    'src/review/decide/send.ts: fetch',
     'src/teach/kept-results.ts: localStorage',
     'src/write/desk/drafts.ts: localStorage',
   ]);

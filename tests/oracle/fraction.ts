@@ -2,10 +2,12 @@
 export type Fraction = { readonly n: bigint; readonly d: bigint };
 export const never: Fraction = { n: 1n, d: 0n };
 
+const numbers = new Map<unknown, Fraction>();
 /** The number at the start of a text: `read('36.5 °C')` is 365/10. Throws where there is none. */
 export function read(text: unknown): Fraction {
-  const [whole = 'none', decimals = ''] = String(text).replace(/ .*/, '').split('.');
-  return { n: BigInt(whole + decimals), d: 10n ** BigInt(decimals.length) };
+  const [whole = 'none', decimals = ''] = numbers.has(text) ? [] : String(text).replace(/ .*/, '').split('.');
+  const number = numbers.get(text) ?? { n: BigInt(whole + decimals), d: 10n ** BigInt(decimals.length) };
+  return numbers.set(text, number) && number;
 }
 export const plus = (a: Fraction, b: Fraction): Fraction => ({ n: a.n * b.d + b.n * a.d, d: a.d * b.d });
 export const minus = (a: Fraction, b: Fraction): Fraction => plus(a, { n: -b.n, d: b.d });
@@ -13,7 +15,8 @@ export const times = (a: Fraction, b: Fraction): Fraction => ({ n: a.n * b.n, d:
 /** The divisor is above zero. */
 export const over = (a: Fraction, b: Fraction): Fraction => ({ n: a.n * b.d, d: a.d * b.n });
 /** Below zero when a is lower than b, zero when they are equal, else above zero. */
-export const compare = (a: Fraction, b: Fraction): number => Number(a.n * b.d - b.n * a.d);
+export const compare = (a: Fraction, b: Fraction): number =>
+  Number(a.d === b.d ? a.n - b.n : a.n * b.d - b.n * a.d);
 /** The nearest whole number, halves away from zero. */
 export const nearest = ({ n, d }: Fraction): number => Number((2n * n + (n < 0n ? -d : d)) / (2n * d));
 

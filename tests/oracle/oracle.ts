@@ -1,20 +1,17 @@
-import { parse } from 'yaml';
 import { compare, minus, never, over, plus, read, show, times, work, type Fraction } from './fraction.ts';
 import { duration, readSeries, word, type Plain, type Slot, type Value } from './series.ts';
 
 /** Null: nobody can know, because a number has no value. */
 type Truth = boolean | null;
 /** One completion: what each slot and each measure comes to. */
-type Row = ReadonlyMap<string, Value>;
+type Row = Map<string, Value>;
 /** What a condition reads: the present, or one set. A rule is asked to be met, or else not to be. */
 type View = { slot(name: string): Slot; worth(name: string): Value; rule(name: string, met: boolean): Truth };
 type Rule = Plain & { rule: string; when: Plain; unless?: Rule; explained_by?: Rule; level?: string };
 
 const not = (one: Truth): Truth => (one === null ? null : !one);
-function some(truths: readonly Truth[], count = 1): Truth {
-  const open = truths.filter((one) => one !== false);
-  return open.filter(Boolean).length >= count || (open.length >= count ? null : false);
-}
+const some = (truths: readonly Truth[], count = 1, open = truths.filter((one) => one !== false)): Truth =>
+  open.filter(Boolean).length >= count || (open.length >= count ? null : false);
 const all = (truths: readonly Truth[]): Truth => some(truths, truths.length);
 /** What is the same in all completions; null when they differ. */
 const always = (truths: Truth[]): Truth => (new Set(truths).size === 1 ? (truths[0] ?? null) : null);
@@ -26,12 +23,12 @@ const sides = new Map(Object.entries({ below: [-1], at_most: [-1, 0], above: [1]
 
 function compared(view: View, name: string, how: string, to: unknown): Truth {
   if (how === 'known' || how === 'unobtainable') return view.slot(name)[how] === (word(to) === 'yes');
-  const [value, right, side] = [view.worth(name), [to].flat(), sides.get(how)];
-  if (how === 'is' || how === 'one_of') return right.some((each) => (value as string[]).includes(word(each)));
-  const ends = ['at_least', 'at_most'];
+  const [value, side] = [view.worth(name), sides.get(how)];
+  const [a, b] = side ? [number(value), quantity(view, to)] : [];
+  if (side) return a && b ? side.includes(Math.sign(compare(a, b))) : null;
+  const [right, ends] = [[to].flat(), ['at_least', 'at_most']];
   if (how === 'between') return all(ends.map((end, index) => compared(view, name, end, right[index])));
-  const [a, b] = [number(value), side ? quantity(view, to) : null];
-  return !side || (a && b && side.includes(Math.sign(compare(a, b))));
+  return !/^(is|one_of)$/.test(how) || right.some((one) => (value as string[]).includes(word(one)));
 }
 
 function truth(condition: Plain, view: View, met = true): Truth {
@@ -79,23 +76,22 @@ function worths(measure: Plain, view: View, known: (name: string) => boolean): r
   const { formula, curve, score, choose, first_known: first = [] } = measure as Record<string, Plain[]>;
   if (formula !== undefined) return [work(word(formula), (name) => number(view.worth(name)))];
   if (curve) return [onCurve(curve as unknown as Plain, view)];
-  if (score) {
-    const parts = Object.entries(score).map(([name, part]) => pointsOf(view, name, part));
-    return parts.reduce((sums, part) => sums.flatMap((sum) => part.map((one) => plus(sum, one))), [read(0)]);
-  }
-  if (choose) {
-    const holds = choose.map(({ when = {} }) => truth(when as Plain, view));
-    const may = (index: number): boolean => index <= holds.indexOf(true) && holds[index] !== false;
-    return choose.filter((_, index) => may(index)).map(({ use }) => quantity(view, use));
-  }
+  const parts = Object.entries(score ?? {}).map(([name, part]) => pointsOf(view, name, part));
+  const added = (sums: Fraction[], part: Fraction[]) =>
+    part.flatMap((one) => sums.map((sum) => plus(sum, one)));
+  if (score) return parts.reduce(added, [read(0)]);
+  const holds = (choose ?? []).map(({ when = {} }) => truth(when as Plain, view));
+  const may = (_: unknown, index: number) => index <= holds.indexOf(true) && holds[index] !== false;
+  if (choose) return choose.filter(may).map(({ use }) => quantity(view, use));
   const [names, is] = [first.map(word), first.map(word).find(known)];
-  const values = names.map(view.worth).filter((value) => value !== null);
+  const values = names.map((name) => view.worth(name)).filter((value) => value !== null);
   return is ? [view.worth(is)] : values.length ? values : [null];
 }
 
+/** A protocol as it stands in its file. */
+export type Protocol = Readonly<Record<string, Readonly<Record<string, Plain>>>>;
 /** The judge: what the laws say of a set, found by looking at every completion of what is missing or a range. */
-export function judge(text: string, levels: readonly string[], set: unknown) {
-  const protocol = parse(text) as Record<string, Record<string, Plain>>;
+export function judge(protocol: Protocol, levels: readonly string[], set: unknown) {
   const { observations = {}, standing = {}, limits = {}, measures = {} } = protocol;
   const [scope, rules] = [protocol.applies_when ?? {}, Object.values(protocol.rules ?? {}) as Rule[]];
   const entries = new Map(Object.entries({ ...observations.declares }) as [string, Plain][]);
@@ -108,10 +104,9 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
   const own = (name: string, index: number): Slot => series.own[index]?.get(name) as Slot;
   const moment = (index = -1): number => taken[index] ?? at;
   const minutes = (from: number, to: number): Fraction => over(read(to - from), read(60_000));
-  const windowOf = (measure: Plain): number[] => {
-    const inside = [...taken.keys()].filter((index) => moment(index) > at - duration(measure.over));
-    return inside.filter((index) => index < present || measure.present_set !== 'left_out');
-  };
+  const count = (measure: Plain) => (measure.present_set === 'left_out' ? present : taken.length);
+  const windowOf = (measure: Plain): number[] =>
+    [...taken.keys()].slice(0, count(measure)).filter((index) => moment(index) > at - duration(measure.over));
 
   /** All completions, and what everything comes to in them; earlier values stand in or, when wide, are missing. */
   function complete(wide: boolean, before = new Map<string, boolean>()) {
@@ -123,7 +118,8 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
     // Completions of one group differ only in what cannot be told now.
     let groups: Row[][] = [[new Map()]];
     const grow = (key: string, values: (row: Row) => readonly Value[]): void => {
-      const split = (row: Row): Row[] => values(row).map((value) => new Map(row).set(key, value));
+      const split = (row: Row, [first = null, ...more] = values(row)): Row[] =>
+        more.map((value) => new Map(row).set(key, value)).concat(row.set(key, first));
       groups = groups.map((rows) => rows.flatMap((row) => (row.has(key) ? row : split(row))));
     };
     for (const { key, values } of slots.filter(({ beyond }) => !beyond)) grow(key, () => values);
@@ -143,7 +139,7 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
     /** How a rule stands in one completion. Lifted: only a certain exception holds it back. */
     const stands = (rule: Rule, row: Row, lifted = false): Truth => {
       const back = lifted ? excepted.includes(rule) : truth(rule.unless?.when ?? { any: [] }, viewOf(row));
-      return all([truth(rule.when, viewOf(row, lifted)), not(back)]);
+      return back === true ? false : all([truth(rule.when, viewOf(row, lifted)), not(back)]);
     };
     const lookBack = (kind: string, measure: Plain, row: Row): Fraction | null => {
       const { where = {}, held = {}, longest_gap: gap = '1000 y' } = measure as Record<string, Plain>;
@@ -159,8 +155,9 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
       const name = word(measure[kind]);
       const lacks = (index: number) => index === present && needs.has(name) && !own(name, index).known;
       const worth = (index: number) => valueIn(row, (lacks(index) ? now(name) : own(name, index)).key);
-      const told = inside.filter((index) => lacks(index) || own(name, index).known);
-      const members = told.filter((index) => word(worth(index)) !== 'no');
+      const members = inside.filter(
+        (index) => (lacks(index) || own(name, index).known) && word(worth(index)) !== 'no',
+      );
       if (kind === 'minutes_since') return members.length ? minutes(moment(members.at(-1)), at) : never;
       return lookedBack(kind, members.map(worth) as Fraction[]);
     };
@@ -171,6 +168,7 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
       const kind = lookBacks.find((each) => each in measure);
       grow(name, (row) => {
         const values = kind ? [lookBack(kind, measure, row)] : worths(measure, viewOf(row), known);
+        if (values.length < 2) return values;
         return [...new Map(values.map((value) => [value && show(value as Fraction), value])).values()];
       });
       const sure = groups.flat().every((row) => row.get(name));
@@ -182,18 +180,18 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
     Object.keys(measures).forEach(settle);
 
     const rows = groups.flat();
-    const condition = (what: Plain = { any: [] }): Truth =>
-      always(rows.map((row) => truth(what, viewOf(row))));
+    const condition = (what: Plain = { any: [] }) => always(rows.map((row) => truth(what, viewOf(row))));
     const excepted: Rule[] = rules.filter(({ unless }) => condition(unless?.when));
-    const ask = (rule: Rule) => ({
-      met: always(rows.map((row) => stands(rule, row))),
-      counts: rows.every((row) => stands(rule, row, true)),
-      could: groups.some((group) => group.every((row) => stands(rule, row, true))),
-      explained: condition(rule.explained_by?.when),
-    });
+    const ask = (rule: Rule) => {
+      const lifted = groups.map((group) => group.every((row) => stands(rule, row, true)));
+      const [counts, could] = [lifted.every(Boolean), lifted.some(Boolean)];
+      const met = always(rows.map((row) => stands(rule, row)));
+      return { met, counts, could, explained: condition(rule.explained_by?.when) };
+    };
     const hull = (name: string): { low: string; high: string } | null => {
-      const [low = null, ...more] = rows.flatMap((row) => number(valueIn(row, name)) ?? []).sort(compare);
-      return low && { low: show(low), high: show(more.at(-1) ?? low) };
+      const found = rows.flatMap((row) => number(valueIn(row, name)) ?? []);
+      const end = (sign: number) => show(found.reduce((a, b) => (sign * compare(b, a) > 0 ? b : a)));
+      return found.length ? { low: end(-1), high: end(1) } : null;
     };
     return { ask, hull, knowing, applies: condition(scope), size: rows.length };
   }

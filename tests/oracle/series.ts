@@ -45,8 +45,8 @@ export function readSeries(json: Plain, entries: ReadonlyMap<string, Plain>, nee
     const parts: Plain = typeof what === 'object' && !Array.isArray(what) ? { ...what } : { value: what };
     const nothing = what === undefined || 'unobtainable' in parts || 'declined' in parts;
     const values = nothing ? [] : left(entry(name), parts);
-    const known = values.length > 0;
-    const open = { values: known ? values : left(entry(name), {}), unobtainable: 'unobtainable' in parts };
+    const [known, unobtainable] = [values.length > 0, 'unobtainable' in Object(sets[index]?.[name])];
+    const open = { values: known ? values : left(entry(name), {}), unobtainable };
     return { key: `${key}:${name}`, known, ...open, beyond: !known && (index < present || !needs.has(name)) };
   };
   /** A standing fact or limit that someone has stated for this patient and that holds at a time. */
@@ -63,8 +63,8 @@ export function readSeries(json: Plain, entries: ReadonlyMap<string, Plain>, nee
     // Stated at one time in two ways: both are refused, and nobody can tell what holds.
     const clash = later === 0 && plain(told(name, index, order)) !== plain(ours);
     if (later >= 0) return told(name, index, clash ? { declined: 'both' } : order, 'patient');
-    const assumed = told(name, index, entry(name).if_not_stated, 'assumed');
-    return latest >= 0 || !assumed.known ? ours : { ...assumed, known: false };
+    const { known, unobtainable, ...fact } = told(name, index, entry(name).if_not_stated, 'assumed');
+    return latest >= 0 || !known ? { ...ours, unobtainable } : { ...fact, known: false, unobtainable };
   };
   const own = taken.map((when, index) => new Map(names.map((name) => [name, holds(name, index, when)])));
   /** What holds at the evaluation time. When wide, values of earlier sets count as missing. */

@@ -15,6 +15,22 @@ const standing: readonly Row[] = [
     level: 'mid mid settled',
   },
   {
+    that: 'whether it was unobtainable is asked of the present set, though an earlier one states it',
+    needs: ['a'],
+    protocol: `standing: { c: {} }\n${one('{ c: { is: red, unobtainable: yes }, a: { above: 3 } }')}`,
+    set: morning({ '08:00': { c: 'red' }, '09:00': { c: { unobtainable: true }, a: 5 } }),
+    rules: { one: 'met' },
+    level: 'mid mid settled',
+  },
+  {
+    that: 'and of each set by itself in a look back',
+    needs: ['a'],
+    protocol: `standing: { c: {} }\nmeasures: { m: { held: { c: { unobtainable: no } }, over: 4 h, unit: min } }\n${one('{ m: { above: 0 }, a: { above: 3 } }')}`,
+    set: morning({ '07:00': { c: 'red' }, '08:00': {}, '09:00': { c: { unobtainable: true }, a: 5 } }),
+    measures: { m: '0' },
+    rules: { one: 'not_met' },
+  },
+  {
     that: 'a later order for the patient holds instead',
     needs: ['a'],
     protocol: `standing: { c: {} }\n${one('{ c: { is: red }, a: { above: 3 } }')}`,

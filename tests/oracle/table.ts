@@ -1,4 +1,5 @@
-import { judge } from './oracle.ts';
+import { parse } from 'yaml';
+import { judge, type Protocol } from './oracle.ts';
 
 /** Lowest first. */
 const levels = ['low', 'mid', 'high'] as const;
@@ -94,7 +95,7 @@ export function stated({ rules, level, measures, applies = 'yes' }: Row): Answer
 
 /** What the judge says of as much as the row states. */
 export function judged(row: Row): Answer {
-  const verdict = judge(textOf(row), levels, row.set);
+  const verdict = judge(parse(textOf(row)) as Protocol, levels, row.set);
   const found: Answer = {
     applies: verdict.applies,
     rules: rulesOf(verdict),

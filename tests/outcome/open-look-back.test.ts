@@ -65,3 +65,62 @@ test('what a set before the present one lacks cannot be taken any more, and keep
   ]);
   expect(level).toEqual({ at_least: 'low', could_be: 'low', settled: true });
 });
+
+test('a help that is known only as a range keeps open whether the present set counts; one that is missing does not', () => {
+  const { protocol: helped } = readProtocol(
+    'small.yaml',
+    `protocol: small
+edition: 1
+title: A small protocol
+ladder: small
+sources: { council: { cite: "Common practice, no published source" } }
+observations: { needs: [systolic], helps: [heart_rate] }
+measures:
+  lowest_when_fast: { lowest: systolic, over: 1 h, where: { heart_rate: { above: 110 } } }
+rules:
+  - { rule: low_when_fast, when: { lowest_when_fast: { below: 90 } }, level: high, says: It suggests something., source: [council] }
+`,
+    { ladder },
+  );
+  if (!helped) throw new Error('the protocol has problems');
+  const level = (set: object): Outcome['level'] => {
+    const { series } = readSet('set.json', JSON.stringify(set), helped);
+    if (!series) throw new Error('the set has problems');
+    return evaluate(helped, series).level;
+  };
+  const range = { systolic: 80, heart_rate: { low: 105, high: 115 } };
+  expect(level(range)).toEqual({ at_least: null, could_be: 'high', settled: false });
+  expect(level({ systolic: 80 })).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+  expect(level({ ...range, heart_rate: 105 })).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+});
+
+test('a range in an earlier set keeps open whether that set counts', () => {
+  const { protocol: earlierRange } = readProtocol(
+    'small.yaml',
+    `protocol: small
+edition: 1
+title: A small protocol
+ladder: small
+sources: { council: { cite: "Common practice, no published source" } }
+observations: { needs: [systolic] }
+measures:
+  highest_below_100: { highest: systolic, over: 2 h, where: { systolic: { below: 100 } } }
+rules:
+  - { rule: was_low, when: { highest_below_100: { below: 95 } }, level: high, says: It suggests something., source: [council] }
+`,
+    { ladder },
+  );
+  if (!earlierRange) throw new Error('the protocol has problems');
+  const level = (systolic: unknown): Outcome['level'] => {
+    const sets = [
+      { at: '2026-03-02T08:30:00Z', systolic },
+      { at: '2026-03-02T09:00:00Z', systolic: 120 },
+    ];
+    const { series } = readSet('series.json', JSON.stringify({ sets }), earlierRange);
+    if (!series) throw new Error('the series has problems');
+    return evaluate(earlierRange, series).level;
+  };
+  expect(level({ low: 90, high: 110 })).toEqual({ at_least: null, could_be: 'high', settled: false });
+  expect(level(110)).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+  expect(level({ declined: true })).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+});

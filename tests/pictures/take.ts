@@ -1,3 +1,4 @@
+import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { openBrowser } from '../browser/room.ts';
@@ -10,6 +11,8 @@ interface Picture {
   readonly address: string;
   readonly width: number;
   readonly height: number;
+  /** What is written in the folder that is served, before the room is opened. */
+  readonly writes?: (folder: string) => void;
   /** What is done in the room before the picture is taken. */
   readonly does: (page: Page) => Promise<void>;
 }
@@ -81,12 +84,33 @@ const pictures: readonly Picture[] = [
       await page.getByRole('region', { name: 'Your answer' }).waitFor();
     },
   },
+  {
+    name: 'review',
+    address: '#/review/pressure_reading?part=map',
+    width: 1440,
+    height: 1120,
+    writes: (served) => {
+      const file = `${served}/pressure_reading/protocol.yaml`;
+      const text = readFileSync(file, 'utf8');
+      const changed = text.replace(
+        'lowest acceptable mean pressure\n    value: 65',
+        'lowest acceptable mean pressure\n    value: 60',
+      );
+      if (changed === text) throw new Error('the limit that the picture changes is not there');
+      writeFileSync(file, changed);
+    },
+    does: async (page) => {
+      await page.getByRole('region', { name: 'Map of what changes' }).waitFor({ timeout: 180_000 });
+      await page.getByText('The example').first().waitFor();
+    },
+  },
 ];
 
 const folder = fileURLToPath(new URL('../../editor/pictures/', import.meta.url));
 const [site, browser] = await Promise.all([buildSite(), openBrowser()]);
 try {
-  for (const { name, address, width, height, does } of pictures) {
+  for (const { name, address, width, height, writes, does } of pictures) {
+    writes?.(site.folder);
     const page = await browser.newPage({ viewport: { width, height }, reducedMotion: 'reduce' });
     await page.goto(`${site.origin}/${address}`);
     await does(page);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { proveRequirements } from '../../src/index.ts';
+import { proveRequirements, runCases } from '../../src/index.ts';
 import { seriesToOutcome } from '../../src/outcome/series-to-outcome.ts';
 import { textToSeries } from '../../src/series/text-to-series.ts';
 import { setVocabularyOf } from '../../src/series/set-reading.ts';
@@ -164,13 +164,41 @@ rules: [{ rule: low, when: { systolic: { at_most: 90 } }, level: call_doctor, sa
   expect(proof).toMatchObject({ verdict: 'not_settled', because: 'about_no_set' });
 });
 
-test('what depends on earlier sets in a way that one set does not show is not settled', () => {
-  const rules = `observations: { needs: [systolic] }
-measures: { fall: { change: systolic, over: 4 h, present_set: included, unit: mmHg } }
-rules: [{ rule: falling, when: { fall: { at_most: -20 } }, level: call_doctor, says: It suggests something., source: [council] }]`;
-  expect(verdict(rules, 'where: { systolic: { above: 100 } }, level_at_most: look_again').verdict).toBe(
-    'not_settled',
-  );
+const lookingBack = (measure: string, when: string): string => `observations: { needs: [systolic] }
+measures: { back: ${measure} }
+rules: [{ rule: looks_back, title: Back, when: { back: ${when} }, level: call_doctor, says: It suggests something., source: [council] }]`;
+
+const mostLevel = 'where: { systolic: { above: 100 } }, level_at_most: look_again';
+
+test.each([
+  ['{ lowest: systolic, over: 4 h, present_set: included, unit: mmHg }', '{ at_most: 80 }', 2],
+  ['{ highest: systolic, over: 4 h, present_set: left_out, unit: mmHg }', '{ at_least: 200 }', 2],
+  ['{ average: systolic, over: 4 h, present_set: left_out, unit: mmHg }', '{ at_most: 80 }', 2],
+  ['{ earliest: systolic, over: 4 h, present_set: included, unit: mmHg }', '{ at_most: 80 }', 2],
+  ['{ latest: systolic, over: 4 h, present_set: left_out, unit: mmHg }', '{ at_most: 80 }', 2],
+  ['{ change: systolic, over: 4 h, present_set: included, unit: mmHg }', '{ at_most: -20 }', 2],
+  ['{ change: systolic, over: 4 h, present_set: left_out, unit: mmHg }', '{ at_most: -20 }', 3],
+  ['{ count: systolic, over: 4 h, present_set: included }', '{ at_least: 4 }', 4],
+  ['{ minutes_since: systolic, over: 4 h, present_set: left_out, unit: min }', '{ between: [60, 120] }', 2],
+  ['{ held: { systolic: { above: 100 } }, over: 24 h, longest_gap: 4 h, unit: min }', '{ at_least: 600 }', 4],
+])('a refutation over earlier sets is a series that the evaluator replays: %s', (measure, when, sets) => {
+  const rules = lookingBack(measure, when);
+  const proof = verdict(rules, mostLevel);
+  if (proof.verdict !== 'refuted') throw new Error(JSON.stringify(proof));
+  expect(proof.example.yaml.match(/- \{ at: /g)).toHaveLength(sets);
+  const cases = `protocol: example\ncases:\n${proof.example.yaml}`;
+  const { results, problems } = runCases('cases.yaml', cases, guarded(rules, 'cases: []\n').compiled);
+  expect(problems).toEqual([]);
+  expect(results).toHaveLength(1);
+});
+
+test('what only earlier sets could show, and no series that is tried does, is not settled', () => {
+  const measure =
+    '{ lowest: systolic, over: 4 h, where: { systolic: { above: 300 } }, present_set: left_out, unit: mmHg }';
+  expect(verdict(lookingBack(measure, '{ at_most: 80 }'), mostLevel)).toMatchObject({
+    verdict: 'not_settled',
+    because: 'earlier_sets',
+  });
 });
 
 const all = [...bundledNames, ...lessonNames];

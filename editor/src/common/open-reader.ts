@@ -1,12 +1,16 @@
 import {
+  askedEditions,
   openWard,
   protocolReader,
+  readDocument,
+  readEdition,
   readLadder,
   readProtocol,
   type Compiled,
   type Form,
   type Ward,
 } from '../../../src/index.ts';
+import { nameOf } from './protocol-name.ts';
 import type { SiteProtocol } from './site-protocol.ts';
 
 /** A problem as a page is told of it. */
@@ -32,8 +36,6 @@ export interface OpenedReader {
   readonly ward: Ward | null;
   readonly problems: readonly PageProblem[];
 }
-
-const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
 
 /** What is opened in two halves: its form at once, and what is read with once all of the check is done. */
 export interface OpeningReader {
@@ -73,15 +75,17 @@ function beginProtocol(
   };
 }
 
-/** A ward policy with those of the protocols here that it names. */
+/** A ward policy with those of the protocols here that it names, each at the edition that it states. */
 function beginWard({ file, text, ladder: given }: SiteProtocol, all: readonly SiteProtocol[]): OpeningReader {
   const { ladder } = given ? readLadder(given.file, given.text) : { ladder: null };
+  const { document } = readDocument(file, text);
+  const asked = document ? askedEditions(document) : new Map<unknown, unknown>();
   const parents = parentsFrom(all);
   const protocols = new Map(
     all.map((each) => {
       const name = nameOf(each);
-      const isNamed = text.includes(name);
-      return [name, isNamed ? readProtocol(each.file, each.text, { ladder, parents }).protocol : null];
+      const read = (): Compiled | null => readProtocol(each.file, each.text, { ladder, parents }).protocol;
+      return [name, asked.has(name) ? atEdition(asked.get(name), each, read) : null];
     }),
   );
   const { form, problems, finish } = openWard(file, text, { ladder, protocols });
@@ -93,4 +97,19 @@ function beginWard({ file, text, ladder: given }: SiteProtocol, all: readonly Si
       return { protocol: null, ward, problems: ward ? [] : found };
     },
   };
+}
+
+/**
+ * The sealed edition that is asked for, where its text is here because the draft has moved on: a ward stays with what it agreed. Else the
+ * draft, and the check of the policy says when that is another edition.
+ */
+export function atEdition(
+  asked: unknown,
+  { sealed = [] }: SiteProtocol,
+  draft: () => Compiled | null,
+): Compiled | null {
+  const found = sealed.find(({ edition }) => edition === asked);
+  if (!found) return draft();
+  const { reader } = readEdition(found.file, found.text);
+  return reader && !('members' in reader) ? reader : null;
 }

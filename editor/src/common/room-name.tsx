@@ -1,7 +1,12 @@
 import type { ReactNode } from 'react';
 import { addressOf, rooms, type RoomName } from './address.ts';
 
-const names: Readonly<Record<RoomName, string>> = { bedside: 'Bedside', write: 'Write', teach: 'Teach' };
+const names: Readonly<Record<RoomName, string>> = {
+  bedside: 'Bedside',
+  write: 'Write',
+  teach: 'Teach',
+  review: 'Review',
+};
 
 interface Props {
   readonly room: RoomName;

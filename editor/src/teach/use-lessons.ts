@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { withSealedMembers } from '../common/sealed-members.ts';
 import type { SiteProtocol } from '../common/site-protocol.ts';
 import { ask } from './ask.ts';
 import type { Opened } from './messages.ts';
@@ -13,7 +14,9 @@ export function useLessons(protocol: SiteProtocol, all: readonly SiteProtocol[])
     const tell = (opening: Opening): void => {
       if (isWanted) setFound({ of: protocol, opening });
     };
-    ask<'open'>({ kind: 'open', protocol, all }).then(tell, () => tell({ kind: 'failed' }));
+    withSealedMembers(protocol, all)
+      .then(async (members) => ask<'open'>({ kind: 'open', protocol, all: members }))
+      .then(tell, () => tell({ kind: 'failed' }));
     return () => {
       isWanted = false;
     };

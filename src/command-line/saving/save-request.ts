@@ -1,5 +1,4 @@
-import { parseTree } from 'jsonc-parser';
-import { scanJson } from '../../document/json-scan.ts';
+import { badText, jsonFields } from './json-fields.ts';
 import { isRefused, refused, type Refused } from './refusals.ts';
 
 /** What a room asks to be saved. */
@@ -23,8 +22,9 @@ const keys = ['id', 'on_disk', 'part', 'text'];
  * that is not one.
  */
 export function saveRequestOf(body: Uint8Array): SaveRequest | Refused {
-  const found = fieldsOf(body);
+  const found = jsonFields(body);
   if (isRefused(found)) return found;
+  if (Object.keys(found).toSorted().join() !== keys.join()) return refused('other_keys');
   const { id, part, text, on_disk: onDisk } = found;
   if (typeof id !== 'string' || typeof part !== 'string' || typeof text !== 'string')
     return refused('other_keys');
@@ -32,32 +32,14 @@ export function saveRequestOf(body: Uint8Array): SaveRequest | Refused {
     return refused('other_keys');
   if (part !== 'protocol' && part !== 'cases') return refused('no_such_part');
   if (!isId(id)) return refused('no_such_id');
-  if (/\p{Surrogate}/u.test(text)) return refused('no_unicode');
-  if (text.includes('\0')) return refused('no_nul');
+  const bad = badText(text);
+  if (bad !== null) return refused(bad);
   return { id, part, text, onDisk };
 }
-
-function fieldsOf(body: Uint8Array): Readonly<Record<string, unknown>> | Refused {
-  let found: unknown;
-  let json: string;
-  try {
-    json = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(body);
-    found = JSON.parse(json);
-  } catch {
-    return refused('broken');
-  }
-  if (typeof found !== 'object' || found === null || Array.isArray(found)) return refused('other_keys');
-  if (Object.keys(found).toSorted().join() !== keys.join() || hasKeyTwice(json)) return refused('other_keys');
-  return found as Record<string, unknown>;
-}
-
-/** `JSON.parse` silently keeps the last of two equal keys. The look at the depth comes first, as the other parser is recursive. */
-const hasKeyTwice = (json: string): boolean =>
-  scanJson(json) !== null || parseTree(json)?.children?.length !== keys.length;
 
 /** Names that mean something else than a folder to a system, or to the kit, which looks for no protocol in there. */
 const taken = /^(?:con|prn|aux|nul|com\d|lpt\d|node_modules)$/;
 
 /** Whether an id is names with `/` between, each a folder that the kit itself could have made; so it never leads upwards or out. */
-const isId = (id: string): boolean =>
+export const isId = (id: string): boolean =>
   /^[a-z0-9_]{1,60}(?:\/[a-z0-9_]{1,60}){0,8}$/.test(id) && !id.split('/').some((name) => taken.test(name));

@@ -36,8 +36,8 @@ export interface Asking {
   readonly most: number;
 }
 
-/** Of a protocol alone; a policy whose protocols together grow larger is told protocol by protocol. */
-const mostNodes = { protocol: 100_000, ward: 15_000 } as const;
+/** Regions are told that far; which changes of level there are is settled without them. A policy whose protocols grow larger is told by each of them. */
+const mostNodes = { protocol: 25_000, ward: 15_000 } as const;
 
 export function askingOf(before: Side, after: Side): Asking {
   const all = [...before.members, ...after.members];

@@ -20,7 +20,10 @@ export function changedLevels(working: Working): {
   readonly tooLarge: boolean;
 } {
   const question = levelQuestion(working.asking);
-  const { regions, unsettled } = working.partitioner.part(question);
+  const { regions, unsettled } = working.partitioner.part(
+    question,
+    working.every?.whereLevelsChange() ?? null,
+  );
   const groups = new Map<string, Region<LevelChange>[]>();
   for (const region of regions) {
     const key = JSON.stringify(region.change);
@@ -66,20 +69,26 @@ function toldOf(
 const nameOf = (level: LevelAnswer | null, { ladder }: Side): string | null =>
   level?.atLeast === null || level === null ? null : (ladder.levels[level.atLeast]?.name ?? null);
 
-function directionOf(
+/** Whether what is called for at least, and what it could be, both stay or go one way. */
+export function directionOf(
   { from, to }: LevelChange,
   [before, after]: readonly [Side, Side],
 ): ChangedLevel['direction'] {
   const isSame =
     before.ladder.levels.map(({ name }) => name).join() ===
     after.ladder.levels.map(({ name }) => name).join();
-  if (!isSame || !from || !to || from.atLeast === null || to.atLeast === null || from.atLeast === to.atLeast)
+  if (!isSame || !from || !to) return 'otherwise';
+  const moves = [(to.atLeast ?? 0) - (from.atLeast ?? 0), to.couldBe - from.couldBe];
+  if (moves.every((each) => each === 0) || (Math.min(...moves) < 0 && Math.max(...moves) > 0))
     return 'otherwise';
-  return to.atLeast > from.atLeast ? 'higher' : 'lower';
+  return Math.max(...moves) > 0 ? 'higher' : 'lower';
 }
 
 const ranks = { lower: 0, otherwise: 1, higher: 2 } as const;
-const inOrder = (left: ChangedLevel, right: ChangedLevel): number =>
+type Placed = Pick<ChangedLevel, 'direction' | 'before' | 'after'>;
+
+/** What falls first; then by the words. */
+export const inOrder = (left: Placed, right: Placed): number =>
   ranks[left.direction] - ranks[right.direction] ||
   left.before.localeCompare(right.before) ||
   left.after.localeCompare(right.after);

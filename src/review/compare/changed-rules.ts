@@ -14,7 +14,10 @@ export function changedRules(working: Working): {
   let tooLarge = false;
   const changed = asked(working).map((pair): ChangedRule => {
     const question = ruleQuestion(pair, working.asking);
-    const { regions, unsettled } = working.partitioner.part(question);
+    const { regions, unsettled } = working.partitioner.part(
+      question,
+      working.every?.whereRuleStandsOtherwise(pair) ?? null,
+    );
     if (unsettled.length > 0) tooLarge = true;
     const groups = new Map<string, Region<RuleChange>[]>();
     for (const region of regions) {

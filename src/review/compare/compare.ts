@@ -4,9 +4,11 @@ import { askingOf, type Asking } from './asking.ts';
 import { caseChanges } from './case-changes.ts';
 import { changedLevels } from './changed-levels.ts';
 import { changedRules } from './changed-rules.ts';
-import type { ComparedSide, Comparison } from './comparison.ts';
+import type { ComparedSide, Comparison, OtherLevels } from './comparison.ts';
+import { EverySet } from './every-set.ts';
 import { builtAlike, declaredOtherwise, gapsOf, looksAtAnAverage, overWords } from './gaps.ts';
 import { incompleteAlike } from './incomplete.ts';
+import { otherLevels } from './other-levels.ts';
 import { limitChanges } from './limit-changes.ts';
 import { Partitioner } from './partitioner.ts';
 import { sideOf, type Compared, type Side } from './side.ts';
@@ -22,14 +24,18 @@ import type { Working } from './working.ts';
  */
 export function compareSides(before: Compared, after: Compared, cases: Document | null): Comparison {
   const working = workingOf([sideOf(before), sideOf(after)]);
-  const { asking, sides, all } = working;
-  const alike = builtAlike(asking, sides);
-  const canAsk = declaredOtherwise(sides).length === 0;
+  const { asking, sides, all, alike, canAsk } = working;
   const levels = alike || !canAsk ? { changed: [], tooLarge: false } : changedLevels(working);
   const rules = alike || !canAsk ? { changed: [], tooLarge: false } : changedRules(working);
-  const changes = levels.changed.length > 0 || rules.changed.some(({ stands }) => stands.length > 0);
+  const others = alike || !canAsk ? null : otherLevels(working, levels.changed);
+  const changes =
+    levels.changed.length > 0 ||
+    (others?.incomplete.length ?? 0) > 0 ||
+    rules.changed.some(({ stands }) => stands.length > 0);
   const withMissing = !alike && canAsk && !changes && incompleteAlike(asking);
-  const gaps = alike ? [] : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, withMissing);
+  const gaps = alike
+    ? []
+    : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, missingIs(withMissing, others));
   const verdict = changes ? 'changes' : gaps.length > 0 ? 'not_settled' : 'nothing_changes';
   const inCases = cases ? caseChanges(cases, [before, after], sides, asking.pairs) : { changed: [], read: 0 };
   return {
@@ -42,6 +48,7 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
     all_sets: all === null ? null : String(all),
     levels: levels.changed,
     levels_whole: !levels.tooLarge && (alike || !looksAtAnAverage(asking)),
+    other_levels: others,
     by_protocol: 'members' in before && !alike && canAsk ? byProtocol(asking) : [],
     rules: rules.changed,
     renamed: renamedIn(asking),
@@ -53,6 +60,9 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
   };
 }
 
+const missingIs = (alike: boolean, others: OtherLevels | null): 'alike' | 'levels_told' | 'open' =>
+  alike ? 'alike' : others?.whole === true ? 'levels_told' : 'open';
+
 const everything =
   'every set and series, whatever is known or missing, whatever earlier sets there are and whatever limit is changed for a patient: both sides are built alike';
 
@@ -63,7 +73,10 @@ function workingOf(sides: readonly [Side, Side]): Working {
   const asking = askingOf(...sides);
   const partitioner = new Partitioner(asking);
   const over = new Set(asking.space.dimensions.flatMap(({ lookBack }, place) => (lookBack ? [] : [place])));
-  return { asking, partitioner, sides, over, all: countAll(asking, partitioner, over) };
+  const alike = builtAlike(asking, sides);
+  const canAsk = declaredOtherwise(sides).length === 0;
+  const every = sides[1].kind === 'protocol' && !alike && canAsk ? new EverySet(asking) : null;
+  return { asking, partitioner, alike, canAsk, every, sides, over, all: countAll(asking, partitioner, over) };
 }
 
 function countAll(
@@ -101,9 +114,12 @@ function byProtocol({ members }: Asking): Comparison['by_protocol'] {
   return members.flatMap(({ before, after }) => {
     if (!before || !after) return [];
     const working = workingOf([sideOf(before), sideOf(after)]);
-    if (builtAlike(working.asking, working.sides)) return [];
+    if (working.alike) return [];
     const { changed, tooLarge } = changedLevels(working);
-    return [{ protocol: after.protocol.name, levels: changed, levels_whole: !tooLarge }];
+    const others = otherLevels(working, changed);
+    return [
+      { protocol: after.protocol.name, levels: changed, levels_whole: !tooLarge, other_levels: others },
+    ];
   });
 }
 

@@ -37,9 +37,44 @@ export function regionLines({
   ];
 }
 
+/** The regions of a change in their terms, with what those that are told share taken out of them. */
+export interface RegionParts {
+  /** What holds in every part; `isAll`: also in those that are not told. */
+  readonly shared: readonly string[];
+  readonly isAll: boolean;
+  /** What holds in each part beside that. A set may be in several parts. */
+  readonly parts: readonly (readonly string[])[];
+  /** What else is to be known: that there are more parts, that earlier sets are needed. */
+  readonly notes: readonly string[];
+}
+
+/** The same as `regionLines`, term by term, for a page that sets the terms apart. */
+export function regionParts(of: ChangedLevel | ChangedStand): RegionParts {
+  const { in_common: common, regions } = of;
+  const [first = [], ...rest] = regions;
+  const told = rest.length === 0 ? [] : first.filter((term) => rest.every((each) => each.includes(term)));
+  const notes = regionLines({ ...of, in_common: [], regions: [] }).slice(1);
+  const isAll = common.length > 0 || told.length === 0;
+  return {
+    shared: [...common, ...told],
+    isAll,
+    parts: regions.map((terms) => terms.filter((term) => !told.includes(term))),
+    notes,
+  };
+}
+
 /** That what is told is not all. */
 export const notWhole =
   'The search grew too large: each of these is true, and there may be more sets. No count below is whole.';
+
+/** What is said before the changes of level of which no region is told. */
+export const othersInWords = {
+  complete: 'The search for regions grew too large to come upon these. Each has a set that shows it.',
+  incomplete:
+    'Sets in which something is missing or could not be obtained, and what is shown for them. Each has a set that shows it.',
+  whole:
+    'No set, complete or not, has another change of level than those that are told here; that is proven.',
+} as const;
 
 /** What happened to a rule, in a few words. */
 export function ruleIsWords({ is, stands, renamed_from: from }: ChangedRule): string {

@@ -61,6 +61,19 @@ export interface ChangedStand {
   readonly witness: Witness;
 }
 
+/** A change of level that some set has, told by an example. */
+export type LevelByExample = Pick<ChangedLevel, 'before' | 'after' | 'direction' | 'witness'>;
+
+/** The changes of level that no region tells. */
+export interface OtherLevels {
+  /** Of complete sets, where the search for regions grew too large to come upon them. */
+  readonly complete: readonly LevelByExample[];
+  /** Of sets in which something is missing, or could not be obtained. */
+  readonly incomplete: readonly LevelByExample[];
+  /** Whether these, and those of which regions are told, are proven to be all. */
+  readonly whole: boolean;
+}
+
 export interface ChangedRule {
   readonly protocol: string;
   /** Its name after the change; before it, where it is gone. */
@@ -104,11 +117,14 @@ export interface Comparison {
   readonly levels: readonly ChangedLevel[];
   /** Whether these are all. Where not, the search grew too large: each is true, and there may be more sets. */
   readonly levels_whole: boolean;
+  /** Null where both sides are built alike, or that is too much to work out. */
+  readonly other_levels: OtherLevels | null;
   /** Of a ward policy: what each of its protocols by itself calls for otherwise. The level of the ward is the highest of theirs. */
   readonly by_protocol: readonly {
     readonly protocol: string;
     readonly levels: readonly ChangedLevel[];
     readonly levels_whole: boolean;
+    readonly other_levels: OtherLevels | null;
   }[];
   readonly rules: readonly ChangedRule[];
   readonly renamed: readonly { readonly protocol: string; readonly from: string; readonly to: string }[];

@@ -87,7 +87,7 @@ export function gapsOf(
   asking: Asking,
   sides: readonly [Side, Side],
   tooLarge: boolean,
-  incompleteAlike: boolean,
+  missing: 'alike' | 'levels_told' | 'open',
 ): string[] {
   const behind = asking.rules.flatMap(({ before, after }) =>
     [before, after].flatMap((here) => (here ? [here] : [])),
@@ -102,7 +102,7 @@ export function gapsOf(
           `the two sides declare as other things: ${declaredNames.join(', ')}; sets with them cannot be compared`,
         ]
       : []),
-    ...(incompleteAlike ? [] : ['sets in which something is missing, unobtainable or known only as a range']),
+    ...ofMissing[missing],
     ...(looksAtAnAverage(asking) ? ['averages over earlier sets that lie between two steps'] : []),
     ...(limits.length > 0
       ? [`patients for whom a limit was changed: ${[...new Set(limits)].join(', ')}`]
@@ -110,6 +110,15 @@ export function gapsOf(
     ...(first === second ? [] : ['faults of technique: they are not the same on both sides']),
   ];
 }
+
+const ofMissing = {
+  alike: [],
+  levels_told: [
+    'which rules are met in sets in which something is missing or unobtainable; their levels are told',
+    'sets in which something is known only as a range',
+  ],
+  open: ['sets in which something is missing, unobtainable or known only as a range'],
+} as const;
 
 /** An average may lie between two steps, and only whole steps are looked at: what is found is there; that there is no more is not known. */
 export const looksAtAnAverage = ({ space }: Asking): boolean =>

@@ -131,7 +131,7 @@ function openAbove(node: Node, results: readonly Result[], above: number, { open
   return null;
 }
 
-function isSame({ from, to }: LevelChange, { levelNames }: Asking): boolean {
+export function isSame({ from, to }: LevelChange, { levelNames }: Asking): boolean {
   if (!from || !to) return from === to;
   const [before, after] = levelNames;
   const name = (names: readonly string[], level: number | null): string | null =>

@@ -3,6 +3,7 @@ import type { Asking } from './asking.ts';
 import { Constraints } from './constraints.ts';
 import { Points } from './points.ts';
 import { narrowed, settledAs, type Node } from './node.ts';
+import type { Section } from './space.ts';
 
 /** Sets that all come out in the same other way. No two regions of one question share a set. */
 export interface Region<Change> {
@@ -42,14 +43,21 @@ export class Partitioner {
     this.#points = new Points(asking.space);
   }
 
-  part<Change>(question: Question<Change>): Parted<Change> {
+  /** `within`: where to look; nothing is asked outside of it. */
+  part<Change>(question: Question<Change>, within: readonly Section[] | null = null): Parted<Change> {
     const regions: Region<Change>[] = [];
     const unsettled: Node[] = [];
     const { space, atoms, most } = this.#asking;
-    const open: { node: Node; witness: Float64Array | null }[] = space.sections.map((section) => ({
-      node: { ...section, stands: new Uint8Array(atoms.all.length), seen: new Uint8Array(atoms.all.length) },
-      witness: null,
-    }));
+    const open: { node: Node; witness: Float64Array | null }[] = (within ?? space.sections).map(
+      (section) => ({
+        node: {
+          ...section,
+          stands: new Uint8Array(atoms.all.length),
+          seen: new Uint8Array(atoms.all.length),
+        },
+        witness: null,
+      }),
+    );
     let looked = 0;
     for (let next = open.pop(); next; next = open.pop()) {
       const { node } = next;

@@ -2,16 +2,24 @@ import type { Operand, Protocol } from '../../protocol/protocol.ts';
 import { comparisonsIn, conditionsOf, operandsOfMeasure } from '../../protocol/walk.ts';
 
 /**
- * Which of some observations are reckoned with together, directly or through others: for each the number of its cluster. What lies in
- * different clusters never meets in one comparison.
+ * Which of some observations are reckoned with together, directly or through others, in any of some protocols: for each the number of its
+ * cluster. What lies in different clusters never meets in one comparison.
  */
-export function clustersOf(protocol: Protocol, names: readonly string[]): ReadonlyMap<string, number> {
+export function clustersOf(
+  protocols: readonly Protocol[],
+  names: readonly string[],
+): ReadonlyMap<string, number> {
   const of = new Map(names.map((name, index) => [name, index]));
   const join = (together: readonly string[]): void => {
     const all = new Set(together.flatMap((name) => of.get(name) ?? []));
     const least = Math.min(...all);
     for (const [name, cluster] of of) if (all.has(cluster)) of.set(name, least);
   };
+  for (const protocol of protocols) joinAll(protocol, join);
+  return of;
+}
+
+function joinAll(protocol: Protocol, join: (together: readonly string[]) => void): void {
   const behind = observationsBehindMeasures(protocol);
   const named = (operand: Operand): readonly string[] =>
     operand.kind === 'observation'
@@ -24,7 +32,6 @@ export function clustersOf(protocol: Protocol, names: readonly string[]): Readon
     for (const each of comparisonsIn(condition))
       if (each.kind === 'compare') join([...named(each.subject), ...named(each.to)]);
   for (const { lower, higher } of protocol.contradictions) join([lower, higher]);
-  return of;
 }
 
 /** The observations that each measure is worked out from, also through others. */

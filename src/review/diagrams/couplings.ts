@@ -6,10 +6,15 @@ import { comparisonsIn, conditionsOf, operandsIn } from '../../protocol/walk.ts'
  * The numbers that are reckoned with, or compared with one another: each of their steps can matter. With how often they are.
  * All others are only compared with numbers that stand still.
  */
-export function couplingsOf(protocol: Protocol): ReadonlyMap<string, number> {
+export function couplingsOf(protocols: readonly Protocol[]): ReadonlyMap<string, number> {
   const found = new Map<string, number>();
+  for (const protocol of protocols) noteCouplings(protocol, found);
+  return found;
+}
+
+function noteCouplings(protocol: Protocol, found: Map<string, number>): void {
   const note = (operand: Operand): void => {
-    if (operand.kind !== 'observation') return;
+    if (operand.kind !== 'observation' || protocol.observations.get(operand.name)?.kind !== 'number') return;
     found.set(operand.name, (found.get(operand.name) ?? 0) + 1);
   };
   const noteName = (name: string): void => note({ kind: 'observation', name });
@@ -28,5 +33,4 @@ export function couplingsOf(protocol: Protocol): ReadonlyMap<string, number> {
     }
   }
   for (const { lower, higher } of protocol.contradictions) [lower, higher].forEach(noteName);
-  return new Map([...found].filter(([name]) => protocol.observations.get(name)?.kind === 'number'));
 }

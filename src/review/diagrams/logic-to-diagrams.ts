@@ -1,6 +1,7 @@
 import { operation, type Logical, type Operator } from '../../logic/operators.ts';
 import type { Logic } from '../../logic/logic.ts';
 import type { Input } from '../../logic/inputs.ts';
+import type { Protocol } from '../../protocol/protocol.ts';
 import type { Diagram, Diagrams } from './diagrams.ts';
 import { inputDiagram } from './input-diagrams.ts';
 import { numbersBehind, stepsOfLogic, type Named } from './numbers-behind.ts';
@@ -28,12 +29,14 @@ const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
 export class LogicDiagrams {
   readonly #space: Space;
   readonly #logic: Logic;
+  readonly #protocol: Protocol;
   readonly #numberOf: (logical: Logical) => number;
   readonly #named: ReadonlyMap<string, Named>;
 
-  constructor(space: Space, logic: Logic) {
-    [this.#space, this.#logic] = [space, logic];
-    this.#numberOf = space.same.of({ logic, protocol: space.protocol });
+  /** `protocol`: whose limits and look backs the logic reads. */
+  constructor(space: Space, logic: Logic, protocol: Protocol = space.protocol) {
+    [this.#space, this.#logic, this.#protocol] = [space, logic, protocol];
+    this.#numberOf = space.same.of({ logic, protocol });
     this.#named = stepsOfLogic(logic);
   }
 
@@ -57,13 +60,12 @@ export class LogicDiagrams {
     const inner = operation(logical);
     if (inner) return this.#operation(inner[0], inner[1], key);
     const named = this.#named.get((logical as { readonly var: string }).var) as Named;
-    return named.kind === 'step' ? this.of(named.is) : this.#input(named.input);
+    return named.kind === 'step' ? this.of(named.is) : this.#input(named.input, key);
   }
 
-  #input(input: Input): Diagram {
-    if (input.of === 'limit')
-      return this.#store.leaf(this.#space.protocol.limits.get(input.owner)?.value ?? 0);
-    return inputDiagram(input, this.#space, this.#store) ?? this.#space.free(`input ${input.name}`);
+  #input(input: Input, key: number): Diagram {
+    if (input.of === 'limit') return this.#store.leaf(this.#protocol.limits.get(input.owner)?.value ?? 0);
+    return inputDiagram(input, this.#space, this.#store) ?? this.#space.free(`input ${key}`);
   }
 
   #operation(operator: Operator, parts: readonly Logical[], key: number): Diagram {
@@ -116,7 +118,7 @@ export class LogicDiagrams {
     if (behind.some(({ of }) => of === 'look_back')) return this.#space.free(`comparison ${key}`);
     const reckoned = behind.some(({ owner }) => this.#space.isStepwise(owner));
     if (!reckoned) return store.pair(pairwise[operator] as Pairwise, this.of(a), this.of(b));
-    return rowsOf({ [operator]: [a, b] }, this.#logic, this.#space);
+    return rowsOf({ [operator]: [a, b] }, { logic: this.#logic, protocol: this.#protocol }, this.#space);
   }
 
   /** What a step is, not what it is called. */

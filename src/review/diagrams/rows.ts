@@ -1,10 +1,17 @@
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
+import type { Protocol } from '../../protocol/protocol.ts';
 import { Tracer } from '../cells/tracer.ts';
 import { inputsBehind } from '../observations-behind.ts';
 import { TooManyPieces, type Diagram } from './diagrams.ts';
-import type { Space } from './space.ts';
+import { emptyInputs, type Space } from './space.ts';
 import { piecesOf, type Variable } from './variables.ts';
+
+/** A logic, and the protocol whose limits it reads. */
+export interface Reckons {
+  readonly logic: Logic;
+  readonly protocol: Protocol;
+}
 
 /** So many rows are walked along for one comparison. */
 const mostRows = 60_000;
@@ -13,7 +20,7 @@ const mostRows = 60_000;
  * A comparison of numbers that are reckoned with, as a function of the set: it is walked along the last of them, from one turn of
  * the truth to the next, once for each value of the others.
  */
-export function rowsOf(comparison: Logical, logic: Logic, space: Space): Diagram {
+export function rowsOf(comparison: Logical, { logic, protocol }: Reckons, space: Space): Diagram {
   const owners = new Set(inputsBehind(logic, [comparison]).map(({ owner }) => owner));
   const asked = space.variables.flatMap(({ observation }, place) =>
     owners.has(observation.name) ? [place] : [],
@@ -25,7 +32,7 @@ export function rowsOf(comparison: Logical, logic: Logic, space: Space): Diagram
   const rows = [...across, ...others].reduce((all, place) => all * piecesOf(variableAt(space, place)), 1);
   const isSeveral = others.some((place) => variableAt(space, place).observation.kind === 'several');
   if (rows > mostRows || isSeveral) throw new TooManyPieces();
-  const walk = new Walk(comparison, logic, space, along);
+  const walk = new Walk(comparison, { logic, protocol }, space, along);
   const { store } = space;
   const below = (places: readonly number[]): Diagram => {
     const [place, ...rest] = places;
@@ -75,11 +82,11 @@ class Walk {
   readonly #along: number;
   readonly #logic: Logic;
 
-  constructor(comparison: Logical, logic: Logic, space: Space, along: number) {
+  constructor(comparison: Logical, { logic, protocol }: Reckons, space: Space, along: number) {
     [this.#space, this.#along, this.#logic] = [space, along, logic];
     this.#tracer = new Tracer(logic, [comparison]);
     this.#ask = this.#tracer.asker(comparison);
-    this.#inputs = space.inputsOf(logic);
+    this.#inputs = emptyInputs(logic, protocol);
     const { name } = variableAt(space, along).observation;
     this.#slopes = Float64Array.from(logic.inputs, ({ owner, part }) =>
       owner === name && (part === 'low' || part === 'high') ? 1 : 0,

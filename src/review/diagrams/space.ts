@@ -8,7 +8,10 @@ import { partOf } from './input-diagrams.ts';
 import { validSets } from './valid-sets.ts';
 import { variablesOf, type Variable } from './variables.ts';
 
-/** Every set in which each observation of a protocol has one value, or none; and the functions of it that were made so far. */
+/**
+ * Every set in which each observation has one value, or none; and the functions of it that were made so far. Of one protocol, or of several that
+ * are asked about the same sets: then `protocol` holds what all of them read.
+ */
 export class Space {
   readonly protocol: Protocol;
   readonly store = new Diagrams();
@@ -24,9 +27,9 @@ export class Space {
   readonly lastHub: number;
   readonly #free = new Map<string, Diagram>();
 
-  constructor(protocol: Protocol) {
+  constructor(protocol: Protocol, asked: readonly Protocol[] = [protocol]) {
     this.protocol = protocol;
-    this.variables = variablesOf(protocol);
+    this.variables = variablesOf(asked);
     this.placeOf = new Map(
       this.variables.map(({ observation: { name }, member }, place) => [
         member === null ? name : `${name}:${member}`,
@@ -34,7 +37,7 @@ export class Space {
       ]),
     );
     this.valid = validSets(this);
-    this.lastHub = lastHubOf(protocol, this.variables);
+    this.lastHub = lastHubOf(asked, this.variables);
   }
 
   /** Whether each step of an observation is a piece of its own. */
@@ -53,13 +56,6 @@ export class Space {
     return made;
   }
 
-  /** The numbers that a logic reads, with nothing of any set in them yet. */
-  inputsOf({ inputs }: Logic): Float64Array {
-    return Float64Array.from(inputs, ({ of, owner }) =>
-      of === 'limit' ? (this.protocol.limits.get(owner)?.value ?? 0) : 0,
-    );
-  }
-
   /** Puts one piece of a variable among the numbers that a logic reads. A several is not reckoned with, and has none. */
   write(into: Float64Array, { inputs }: Logic, place: number, piece: number): void {
     const variable = this.variables[place] as Variable;
@@ -70,8 +66,12 @@ export class Space {
   }
 }
 
-function lastHubOf(protocol: Protocol, variables: readonly Variable[]): number {
-  const clusters = clustersOf(protocol, [...couplingsOf(protocol).keys()]);
+/** The numbers that the logic of a protocol reads, with nothing of any set in them yet. */
+export const emptyInputs = ({ inputs }: Logic, { limits }: Protocol): Float64Array =>
+  Float64Array.from(inputs, ({ of, owner }) => (of === 'limit' ? (limits.get(owner)?.value ?? 0) : 0));
+
+function lastHubOf(protocols: readonly Protocol[], variables: readonly Variable[]): number {
+  const clusters = clustersOf(protocols, [...couplingsOf(protocols).keys()]);
   const of = variables.map(({ observation }) => clusters.get(observation.name));
   const last = of.findLast((cluster) => cluster !== undefined);
   return last === undefined ? -1 : of.indexOf(last);

@@ -55,30 +55,30 @@ export function pieceAt({ starts, span }: Variable, step: number): number {
 const many = 5000;
 
 /**
- * The variables of a protocol in the order in which diagrams ask them: first the numbers that are reckoned with, those that meet beside
+ * The variables of some protocols that are asked together, in the order in which diagrams ask them: first the numbers that are reckoned with, those that meet beside
  * each other and the largest clusters of them first; in a cluster first what most is reckoned from.
  */
-export function variablesOf(protocol: Protocol): Variable[] {
-  const couplings = couplingsOf(protocol);
-  const clusters = clustersOf(protocol, [...couplings.keys()]);
+export function variablesOf(protocols: readonly Protocol[]): Variable[] {
+  const observations = new Map(protocols.flatMap((protocol) => [...protocol.observations]));
+  const couplings = couplingsOf(protocols);
+  const clusters = clustersOf(protocols, [...couplings.keys()]);
   const sizes = new Map<number, number>();
   for (const [name, cluster] of clusters)
-    sizes.set(cluster, (sizes.get(cluster) ?? 0) + sizeOf(name, protocol));
+    sizes.set(cluster, (sizes.get(cluster) ?? 0) + sizeOf(observations.get(name)));
   const rank = (observation: Observation): readonly [number, number, number] => {
     const coupled = couplings.get(observation.name);
     if (coupled === undefined) return [1, 0, 0];
     const cluster = clusters.get(observation.name) ?? 0;
-    return [-(sizes.get(cluster) ?? 0), cluster, sizeOf(observation.name, protocol) > many ? 1 : -coupled];
+    return [-(sizes.get(cluster) ?? 0), cluster, sizeOf(observation) > many ? 1 : -coupled];
   };
-  const inOrder = [...protocol.observations.values()].sort((left, right) => byRank(rank(left), rank(right)));
+  const inOrder = [...observations.values()].sort((left, right) => byRank(rank(left), rank(right)));
   return inOrder.flatMap((observation) => {
-    const starts = couplings.has(observation.name) ? null : startsOf(observation, protocol);
+    const starts = couplings.has(observation.name) ? null : startsOf(observation, protocols);
     return questionsOf(observation, starts);
   });
 }
 
-function sizeOf(name: string, { observations }: Protocol): number {
-  const observation = observations.get(name);
+function sizeOf(observation: Observation | undefined): number {
   const { low, high } = observation ? possibleRange(observation) : { low: 0, high: 0 };
   return high - low + 1;
 }

@@ -46,12 +46,14 @@ function caseInYaml(name: string, given: Given, found: Evaluated, { ladder, kind
   const expect = [...level, ...applies];
   return [
     `  - case: ${textToYaml(name)}`,
-    ...givenLines({ key: 'given', node: given }),
+    ...givenLines({ key: isSeries(given) ? 'series' : 'given', node: given }),
     '    expect:',
     ...expect.map((line) => `      ${line}`),
     '',
   ].join('\n');
 }
+
+const isSeries = ({ entries }: Given): boolean => entries.some(({ key }) => key === 'sets');
 
 function levelWords({ atLeast, couldBe, settled }: LevelAnswer, levels: readonly string[]): string {
   const name = (index: number | null): string => (index === null ? 'none' : (levels[index] ?? 'none'));

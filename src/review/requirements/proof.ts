@@ -28,7 +28,7 @@ export type Because =
   | 'numbers_too_large'
   | 'cancelled';
 
-/** A set that breaks a requirement, or a pair of sets, confirmed by the evaluator. */
+/** A set or a series that breaks a requirement, or a pair of them, confirmed by the evaluator. */
 export interface Example {
   /** Cases for `cases.yaml`, which expect what is said now. */
   readonly yaml: string;

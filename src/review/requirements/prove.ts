@@ -10,11 +10,12 @@ import type { Because, Example, Excepted, Proof } from './proof.ts';
 import type { Question } from './question.ts';
 import { blankOf, hiding, questionOf } from './questions-of.ts';
 import { search, type Searched } from './search.ts';
+import { seriesOf } from './series.ts';
 import { subjectOfProtocol, subjectOfWard, type Subject } from './subject.ts';
 import { givensOf } from './witness.ts';
 
 /** So many groups of sets are looked into for one requirement, and no more. */
-const mostGroups = 20_000;
+export const mostGroups = 20_000;
 
 export interface Watching {
   /** Told now and then: which requirement is asked, of how many, and how many groups of sets were looked into. */
@@ -125,10 +126,14 @@ function searchFor(
 ): { searched: Searched; example: Example | null } {
   let example: Example | null = null;
   const accept = (box: Box): boolean => {
-    const givens = givensOf(box, question, subject);
-    const found = breaking(requirement, reads, givens);
-    if (found) example = exampleOf(requirement, reads, givens, found);
-    return found !== null;
+    const alone = givensOf(box, question, subject);
+    for (const givens of [alone, ...seriesOf(box, question, subject, alone)]) {
+      const found = breaking(requirement, reads, givens);
+      if (!found) continue;
+      example = exampleOf(requirement, reads, givens, found);
+      return true;
+    }
+    return false;
   };
   const searched = search(question, impossibleOf(subject, question.space, question.seconds), {
     ...watch,

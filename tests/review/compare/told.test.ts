@@ -116,21 +116,36 @@ test('a rule written otherwise that means the same changes nothing, also where s
   expect(comparison.over.at(-1)).toContain('missing');
 });
 
-test('a rule about what could not be obtained is in no complete set, and is not called settled', () => {
+test('a rule about what could not be obtained is in no complete set, and its change is told by an example', () => {
   const failing = (level: string): string =>
     `${low('low', 90)}  - { rule: tried, title: Tried, when: { diastolic: { unobtainable: yes } }, level: ${level}, ${sourced} }\n`;
-  expect(compared(failing('look_again'), failing('call_doctor')).verdict).toBe('not_settled');
+  const { verdict, levels, other_levels: others } = compared(failing('look_again'), failing('call_doctor'));
+  expect({ verdict, levels, complete: others?.complete }).toEqual({
+    verdict: 'changes',
+    levels: [],
+    complete: [],
+  });
+  expect(others?.whole).toBe(true);
+  expect(others?.incomplete.every(({ witness }) => witness.in_words.includes('could not be obtained'))).toBe(
+    true,
+  );
   expect(compared(failing('look_again'), failing('look_again')).verdict).toBe('nothing_changes');
 });
 
-test('what only sets with something missing show is not called settled', () => {
+test('what only sets with something missing show is told with such a set', () => {
   const needs = small(
     `rules:\n  - { rule: r, title: R, when: { warmth: { below: 3 }, push: { above: 2 }, pull: { above: 2 }, mood: { is: sad }, signs: { one_of: [red] } }, level: look_again, ${sourced} }\n`,
   );
   const helps = guardedAsHelp();
   const comparison = compareSides(needs, helps, null);
   expect(comparison.levels).toEqual([]);
-  expect(comparison.verdict).toBe('not_settled');
+  expect(comparison.verdict).toBe('changes');
+  const { incomplete = [] } = comparison.other_levels ?? {};
+  expect(incomplete.length).toBeGreaterThan(0);
+  for (const { direction, witness } of incomplete) {
+    expect(direction).toBe('lower');
+    expect(witness.in_words).toMatch(/(missing|could not be obtained): pull/);
+  }
   expect(comparison.not_settled.join()).toContain('missing');
 });
 

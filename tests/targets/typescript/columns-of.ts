@@ -7,9 +7,18 @@ export interface Row {
   readonly complete: boolean;
 }
 
+const known = new WeakMap<Compiled, ReturnType<typeof moduleInputs>>();
+
+function inputsFor(compiled: Compiled): ReturnType<typeof moduleInputs> {
+  const inputs = known.get(compiled) ?? moduleInputs(compiled.logic, compiled.protocol);
+  known.set(compiled, inputs);
+  return inputs;
+}
+
 /** Bounds as a row of columns; null where a row cannot say it: a range, a changed limit, an earlier value of what was not obtained. */
-export function columnsOf({ logic, protocol }: Compiled, bounds: Float64Array): Row | null {
-  const inputs = moduleInputs(logic, protocol);
+export function columnsOf(compiled: Compiled, bounds: Float64Array): Row | null {
+  const { protocol } = compiled;
+  const inputs = inputsFor(compiled);
   const at = (owner: string, part: Parameters<typeof inputs.placeOf>[1], choice?: string): number =>
     bounds[inputs.placeOf(owner, part, choice)] ?? NaN;
   if ([...protocol.limits.values()].some(({ name, value }) => at(name, 'value') !== value)) return null;

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { valueAt, type Axis, type Plane, type PlaneLine } from '../../../../src/index.ts';
+import { valueAt, type Axis, type ChangedPlane, type Plane, type PlaneLine } from '../../../../src/index.ts';
 import {
   boxOf,
   lineBoxes,
@@ -10,7 +10,9 @@ import {
   type Box,
   type PlacedWords,
 } from './boxes.ts';
-import { fillOf, onPaper, type Fill, type FillBy } from './fills.ts';
+import { patternNames, type Fill } from './fill.ts';
+import { fillOf, onPaper, type FillBy } from './fills.ts';
+import { patterns } from './patterns.ts';
 import { domainOf, margins, type Frame, type MapPoint } from './frame.ts';
 import { labelsOf } from './labels.ts';
 
@@ -29,7 +31,7 @@ export interface MarkedPoint extends MapPoint {
 
 /** Everything that is drawn. */
 export interface Drawing {
-  readonly plane: Plane;
+  readonly plane: Plane | ChangedPlane;
   readonly by: FillBy;
   readonly frame: Frame;
   readonly points: readonly CasePoint[];
@@ -61,13 +63,11 @@ export function drawPlane(drawing: Drawing, document: Document): SVGSVGElement {
     marks: [
       () => patterns(document, id),
       Plot.rect(cells, { ...sides, fill: (each: { fill: Fill }) => each.fill.colour ?? 'none' }),
-      Plot.rect(
-        cells.filter(({ fill }) => fill.pattern === 'lines'),
-        { ...sides, fill: `url(#${id}-lines)` },
-      ),
-      Plot.rect(
-        cells.filter(({ fill }) => fill.pattern === 'dots'),
-        { ...sides, fill: `url(#${id}-dots)` },
+      ...patternNames.map((name) =>
+        Plot.rect(
+          cells.filter(({ fill }) => fill.pattern === name),
+          { ...sides, fill: `url(#${id}-${name})` },
+        ),
       ),
       Plot.frame({ stroke: ink }),
       ...linesOver(drawing.lines),
@@ -186,26 +186,4 @@ function wordsOver(
     words: placed.map((each) => ({ ...each, ...valuesAt(each, plane, frame) })),
     taken: [...points, ...placed.map(boxOf), ...drawn],
   };
-}
-
-const space = 'http://www.w3.org/2000/svg';
-
-/** Slanted lines for what is not settled; dots for what is not for this patient. Black and white, so that they print. */
-export function patterns(document: Document, id: string): SVGElement {
-  const made = (name: string, attributes: Readonly<Record<string, string>>): SVGElement => {
-    const element = document.createElementNS(space, name);
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
-    return element;
-  };
-  const box = { patternUnits: 'userSpaceOnUse', width: '9', height: '9' };
-  const lines = made('pattern', { ...box, id: `${id}-lines`, patternTransform: 'rotate(45)' });
-  lines.append(
-    made('path', { d: 'M0 0V9', stroke: '#fff', 'stroke-width': '5' }),
-    made('path', { d: 'M0 0V9', stroke: ink, 'stroke-width': '1.6' }),
-  );
-  const dots = made('pattern', { ...box, id: `${id}-dots` });
-  dots.append(made('circle', { cx: '4', cy: '4', r: '1.3', fill: '#545b6b' }));
-  const all = made('defs', {});
-  all.append(lines, dots);
-  return all;
 }

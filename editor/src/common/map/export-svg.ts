@@ -1,6 +1,8 @@
 import { caution } from '../../../../src/index.ts';
-import { drawPlane, patterns, type Drawing } from './draw-plane.ts';
-import { legendOf, type Fill } from './fills.ts';
+import { drawPlane, type Drawing } from './draw-plane.ts';
+import type { Fill } from './fill.ts';
+import { legendOf } from './fills.ts';
+import { patterns } from './patterns.ts';
 
 const line = 19;
 /** About so many letters stand in one line of the picture. */
@@ -54,6 +56,7 @@ export const shortDigest = (digest: string): string =>
 export function filledBy({ plane, by }: Pick<Drawing, 'plane' | 'by'>): string {
   if (by === 'at_least') return 'Filled by the level that is called for at least.';
   if (by === 'could_be') return 'Filled by the highest level that it could be.';
+  if (by === 'changes') return 'Filled only where something changes.';
   return `Filled by the state of one rule: ${plane.rules.find(({ name }) => name === by.rule)?.title ?? by.rule}.`;
 }
 

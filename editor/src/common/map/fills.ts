@@ -1,27 +1,13 @@
-import type { Plane, PlaneAnswer } from '../../../../src/index.ts';
+import type { ChangedPlane, Plane, PlaneAnswer } from '../../../../src/index.ts';
+import { changeFill, heightOfChange } from './change-fill.ts';
+import { blank, dark, pale, shadeOf, shades, type Fill } from './fill.ts';
 
-/** What the map is filled by: the level that is called for at least, the highest that it could be, or the state of one rule. */
-export type FillBy = 'at_least' | 'could_be' | { readonly rule: string };
+/**
+ * What the map is filled by: the level that is called for at least, the highest that it could be, the state of one rule, or, of a plane
+ * that is laid over an older one, what changed.
+ */
+export type FillBy = 'at_least' | 'could_be' | 'changes' | { readonly rule: string };
 
-/** How a part of the map is filled, and what that says. */
-export interface Fill {
-  readonly key: string;
-  /** In words, for the legend and the region itself. */
-  readonly words: string;
-  /** Null: blank paper. */
-  readonly colour: string | null;
-  /** A pattern over the colour: lines for what is not settled, dots for what is not for this patient. */
-  readonly pattern: 'lines' | 'dots' | null;
-  readonly ink: string;
-}
-
-/** The plum sequence of look.css, deeper with the level. Written out, because a saved picture stands without the page. */
-const shades = ['#ece8f1', '#cfc3de', '#a893c6', '#664892', '#2b1344'] as const;
-const pale = '#1f1630';
-const dark = '#ffffff';
-const soft = '#545b6b';
-
-const blank: Fill = { key: 'blank', words: 'Not possible', colour: null, pattern: null, ink: soft };
 const notForThem: Fill = {
   key: 'no',
   words: 'Not for this patient',
@@ -40,14 +26,8 @@ export function onPaper(fill: Fill): Fill {
   return fill.colour === null ? fill : { ...fill, colour: '#ffffff' };
 }
 
-/** A level's shade; a long ladder is spread over the same sequence, so that its ends keep theirs. */
-function shadeOf(level: number, count: number): { readonly colour: string; readonly ink: string } {
-  const last = shades.length - 1;
-  const at = count > shades.length ? Math.round((level / (count - 1)) * last) : level;
-  return { colour: shades[at] ?? shades[4], ink: at >= 3 ? dark : pale };
-}
-
-export function fillOf(answer: PlaneAnswer, plane: Plane, by: FillBy): Fill {
+export function fillOf(answer: PlaneAnswer, plane: Plane | ChangedPlane, by: FillBy): Fill {
+  if (by === 'changes') return 'was' in plane ? changeFill(answer, plane) : blank;
   if (answer.refused.length > 0) return blank;
   if (!answer.level) return notForThem;
   if (typeof by === 'object') return stateFill(answer, plane, by.rule);
@@ -76,9 +56,12 @@ function stateFill({ states: all }: PlaneAnswer, { rules }: Plane, rule: string)
 }
 
 /** Each way in which the map is filled, once, in the order of the answers' levels, blank ground last. */
-export function legendOf(plane: Plane, by: FillBy): Fill[] {
-  const height = ({ level }: PlaneAnswer): number =>
-    level ? (by === 'could_be' ? level.couldBe : (level.atLeast ?? -1)) : -2;
+export function legendOf(plane: Plane | ChangedPlane, by: FillBy): Fill[] {
+  const height = (answer: PlaneAnswer): number => {
+    const { level } = answer;
+    if (by === 'changes') return heightOfChange(answer, plane);
+    return level ? (by === 'could_be' ? level.couldBe : (level.atLeast ?? -1)) : -2;
+  };
   const inOrder = plane.answers.toSorted((left, right) => height(left) - height(right));
   const all = new Map(inOrder.map((answer) => fillOf(answer, plane, by)).map((fill) => [fill.key, fill]));
   const last = all.get(blank.key);

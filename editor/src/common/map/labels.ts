@@ -1,5 +1,6 @@
 import { valueAt, type Plane } from '../../../../src/index.ts';
-import { fillOf, type Fill, type FillBy } from './fills.ts';
+import type { Fill } from './fill.ts';
+import { fillOf, type FillBy } from './fills.ts';
 import { around, ground, letter, line, meets, type Box } from './boxes.ts';
 import type { Frame } from './frame.ts';
 

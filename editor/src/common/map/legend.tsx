@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Plane } from '../../../../src/index.ts';
-import { legendOf, onPaper, type Fill, type FillBy } from './fills.ts';
+import type { Fill } from './fill.ts';
+import { legendOf, onPaper, type FillBy } from './fills.ts';
 
 interface Props {
   readonly plane: Plane;
@@ -35,6 +36,13 @@ export function Legend({ plane, by, hasCases = false, mark = null, isPaper = fal
   );
 }
 
+/** What the patterns of changes look like in the small. */
+const marks: Readonly<Record<string, string>> = {
+  rising: 'M4 12l4-6 4 6M17 12l4-6 4 6',
+  falling: 'M4 6l4 6 4-6M17 6l4 6 4-6',
+  bars: 'M3 6h28M3 12h28',
+};
+
 function Swatch({ fill: { colour, pattern } }: { readonly fill: Fill }): ReactNode {
   return (
     <svg className="map-swatch" viewBox="0 0 34 18" aria-hidden="true">
@@ -46,6 +54,12 @@ function Swatch({ fill: { colour, pattern } }: { readonly fill: Fill }): ReactNo
         </>
       )}
       {pattern === 'dots' && <path d="M8 6h.1M17 12h.1M26 6h.1" className="map-dots" />}
+      {pattern !== null && pattern in marks && (
+        <>
+          <path d={marks[pattern]} fill="none" stroke="#fff" strokeWidth="4.5" />
+          <path d={marks[pattern]} fill="none" stroke="#1f2430" strokeWidth="1.8" />
+        </>
+      )}
     </svg>
   );
 }

@@ -6,10 +6,12 @@ import { firstPoint, margins, movedBy, placeOf, pointAt, type Frame, type MapPoi
 interface PictureProps {
   readonly drawing: Drawing;
   readonly onPoint: ((point: MapPoint) => void) | undefined;
+  /** What is said of a point; by itself, what the plane says there. */
+  readonly saysAt?: (point: MapPoint) => string;
 }
 
 /** The picture itself, with a cross at the point that is read, and what is said there. */
-export function Picture({ drawing, onPoint }: PictureProps): ReactNode {
+export function Picture({ drawing, onPoint, saysAt }: PictureProps): ReactNode {
   const { plane, frame, id, points, here: marked = null } = drawing;
   const [chosen, setChosen] = useState<MapPoint | null>(null);
   const [hovered, setHovered] = useState<MapPoint | null>(null);
@@ -54,7 +56,7 @@ export function Picture({ drawing, onPoint }: PictureProps): ReactNode {
         Arrow keys move by one step, with Shift by ten; Home and End go to the ends.
       </p>
       <output className="map-said" aria-live={hovered || !chosen ? 'off' : 'polite'}>
-        {pointInWords(plane, read.x, read.y)}
+        {saysAt ? saysAt(read) : pointInWords(plane, read.x, read.y)}
         {cases.map(({ name, passes }) => ` Case, ${passes ? 'passes' : 'fails'}: ${name}.`).join('')}
       </output>
     </div>

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { ask } from '../ask.ts';
+import { withSealedMembers } from '../../common/sealed-members.ts';
 import type { Site, SiteProtocol } from '../../common/site-protocol.ts';
 import type { Opening } from '../messages.ts';
 import { checkAfterChanges, type Verdict } from './check-loop.ts';
@@ -37,9 +38,10 @@ export function useDesk(protocol: SiteProtocol, { protocols, ladders }: Site): O
   const desk = useMemo(() => deskOf(protocol), [protocol]);
   const state = useSyncExternalStore(desk.subscribe, () => desk.state);
   const [verdict, setVerdict] = useState({ of: desk, ...nothingYet });
+  const all = useMembers(protocol, protocols);
   const opening = useMemo(
-    (): Opening => ({ kind: 'open', protocol, all: protocols, ladders }),
-    [protocol, protocols, ladders],
+    (): Opening => ({ kind: 'open', protocol, all, ladders }),
+    [protocol, all, ladders],
   );
   useEffect(() => {
     void ask<'open'>(opening);
@@ -58,4 +60,21 @@ export function useDesk(protocol: SiteProtocol, { protocols, ladders }: Site): O
   const own = verdict.of === desk ? verdict : nothingYet;
   const isFresh = own.version === state.version && own.checked !== null;
   return { desk, state, verdict: own, isFresh, opening };
+}
+
+/** All protocols; of those that an open ward policy names, the sealed editions as well, as soon as they are there. */
+function useMembers(protocol: SiteProtocol, protocols: readonly SiteProtocol[]): readonly SiteProtocol[] {
+  const [found, setFound] = useState({ of: protocols, all: protocols });
+  useEffect(() => {
+    let isWanted = true;
+    const tell = (all: readonly SiteProtocol[]): void => {
+      if (isWanted) setFound({ of: protocols, all });
+    };
+    // Should a text not be there, the check of the policy says which edition is lacking.
+    withSealedMembers(protocol, protocols).then(tell, () => undefined);
+    return () => {
+      isWanted = false;
+    };
+  }, [protocol, protocols]);
+  return found.of === protocols ? found.all : protocols;
 }

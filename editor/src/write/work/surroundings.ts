@@ -1,4 +1,6 @@
 import {
+  askedEditions,
+  readDocument,
   readLadder,
   readProtocol,
   vitalSigns,
@@ -8,6 +10,8 @@ import {
   type Problem,
   type Workbench,
 } from '../../../../src/index.ts';
+import { atEdition } from '../../common/open-reader.ts';
+import { nameOf } from '../../common/protocol-name.ts';
 import type { SiteProtocol, SiteText } from '../../common/site-protocol.ts';
 import type { Question } from '../messages.ts';
 
@@ -31,8 +35,6 @@ export interface Around {
   readonly members: (text: string) => ReadonlyMap<string, Compiled | null>;
 }
 
-const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
-
 /** All that is around a text while it is written; each part is read once. */
 export function aroundOf({ protocol, all: every, ladders }: Extract<Question, { kind: 'open' }>): Around {
   const all = every.filter(({ kind }) => kind === 'protocol');
@@ -42,12 +44,16 @@ export function aroundOf({ protocol, all: every, ladders }: Extract<Question, { 
   const read = new Map<string, Compiled | null>();
   const members = (text: string): ReadonlyMap<string, Compiled | null> => {
     const { ladder } = ladderOf(text);
-    for (const each of all) {
-      const name = nameOf(each);
-      if (read.has(name) || !text.includes(name)) continue;
-      read.set(name, readProtocol(each.file, each.text, { ladder, parents }).protocol);
-    }
-    return new Map(all.map((each) => [nameOf(each), read.get(nameOf(each)) ?? null]));
+    const { document } = readDocument(protocol.file, text);
+    const asked = document ? askedEditions(document) : new Map<unknown, unknown>();
+    const memberAt = (each: SiteProtocol): Compiled | null => {
+      const edition = asked.get(nameOf(each));
+      const key = `${nameOf(each)} ${String(edition)}`;
+      const draft = (): Compiled | null => readProtocol(each.file, each.text, { ladder, parents }).protocol;
+      if (!read.has(key)) read.set(key, atEdition(edition, each, draft));
+      return read.get(key) ?? null;
+    };
+    return new Map(all.map((each) => [nameOf(each), asked.has(nameOf(each)) ? memberAt(each) : null]));
   };
   return { protocol, parents, ladderOf, members };
 }

@@ -5,8 +5,10 @@ import type {
   ChangedWords,
   ComparedSide,
   Comparison,
+  LevelByExample,
+  OtherLevels,
 } from '../comparison.ts';
-import { groundInWords, notWhole, regionLines, ruleIsWords } from '../comparison-in-words.ts';
+import { groundInWords, notWhole, othersInWords, regionLines, ruleIsWords } from '../comparison-in-words.ts';
 import { html, Html } from '../../html.ts';
 import { style } from './style.ts';
 
@@ -39,7 +41,8 @@ export function comparisonToHtml(comparison: Comparison): string {
           ${sideRow('Before', before)} ${sideRow('After', after)}
         </table>
         <p class="verdict">${says}</p>
-        ${levelsPart('Sets that get another level', comparison)} ${comparison.by_protocol.map(protocolPart)}
+        ${levelsPart('Sets that get another level', comparison)} ${othersPart(comparison.other_levels)}
+        ${comparison.by_protocol.map(protocolPart)}
         ${
           rules.length > 0
             ? html`<h2>Rules</h2>
@@ -107,8 +110,41 @@ function levelsPart(
 }
 
 const protocolPart = (each: Comparison['by_protocol'][number]): Html =>
-  levelsPart(`${each.protocol} by itself: sets that get another level from it`, each) ??
-  html`<h2>${each.protocol} by itself: no complete set gets another level from it</h2>`;
+  html`${
+    levelsPart(`${each.protocol} by itself: sets that get another level from it`, each) ??
+    html`<h2>${each.protocol} by itself: no complete set gets another level from it</h2>`
+  }
+  ${othersPart(each.other_levels)}`;
+
+function othersPart(others: OtherLevels | null): Html | null {
+  if (!others) return null;
+  return html`${exampleTable('Other changes of level', othersInWords.complete, others.complete)}
+  ${exampleTable('While something is missing', othersInWords.incomplete, others.incomplete)}
+  ${others.whole ? html`<p>${othersInWords.whole}</p>` : null}`;
+}
+
+function exampleTable(title: string, says: string, changes: readonly LevelByExample[]): Html | null {
+  if (changes.length === 0) return null;
+  return html`<h3>${title}</h3>
+    <p>${says}</p>
+    <table>
+      <tr>
+        <th></th>
+        <th>Before</th>
+        <th>Now</th>
+        <th>For example</th>
+      </tr>
+      ${changes.map(
+        ({ direction, before, after, witness }) =>
+          html`<tr>
+            <td>${directions[direction]}</td>
+            <td>${before}</td>
+            <td>${after}</td>
+            <td>${witness.in_words}</td>
+          </tr>`,
+      )}
+    </table>`;
+}
 
 const levelPart = (level: ChangedLevel): Html =>
   html`<div class="change ${level.direction}">

@@ -1,0 +1,26 @@
+import type { Compiled } from '../../outcome/compile.ts';
+import { plainWords } from '../../protocol/words.ts';
+import type { Ward } from '../../ward/ward.ts';
+
+/** A requirement as it is stated, before anybody asks whether it holds. */
+export interface StatedRequirement {
+  readonly name: string;
+  readonly title: string;
+  readonly because: string | null;
+  /** What it keeps from happening, with how bad that would be and who answers for it. */
+  readonly controls: readonly { readonly harm: string; readonly severity: string; readonly owner: string }[];
+}
+
+/** All that a protocol or a ward policy states must always hold, in the order of the file. */
+export function requirementsOf(asked: Compiled | Ward): readonly StatedRequirement[] {
+  const { hazards, requirements } = 'members' in asked ? asked : asked.protocol;
+  return requirements.map(({ name, title, because, controls }) => ({
+    name,
+    title,
+    because,
+    controls: controls.flatMap((hazard) => {
+      const found = hazards.get(hazard);
+      return found ? [{ harm: found.harm, severity: plainWords(found.severity), owner: found.owner }] : [];
+    }),
+  }));
+}
