@@ -50,12 +50,14 @@ export function requirementsOfLadder(
   const states = read.get(ladder) ?? readStates(ladder, () => undefined);
   read.set(ladder, states);
   const named = (name: string): string => `${ladder.name} ${name}`;
-  return {
-    hazards: new Map([...states.hazards].map(([name, each]) => [named(name), each])),
-    requirements: states.requirements
-      .filter((each) => isAskedOf(each, observations, faults))
-      .map((each) => ({ ...each, from: ladder.name, controls: each.controls.map(named) })),
-  };
+  const requirements = states.requirements
+    .filter((each) => isAskedOf(each, observations, faults))
+    .map((each) => ({ ...each, from: ladder.name, controls: each.controls.map(named) }));
+  const controlled = new Set(requirements.flatMap(({ controls }) => controls));
+  const hazards = [...states.hazards.values()]
+    .map((each) => ({ ...each, name: named(each.name) }))
+    .filter(({ name }) => controlled.has(name));
+  return { hazards: new Map(hazards.map((each) => [each.name, each])), requirements };
 }
 
 function isAskedOf(
