@@ -1,33 +1,13 @@
-import { copyFileSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { jsonText } from '../../src/command-line/json-text.ts';
-import { ask, type Answer } from '../command-line/ask.ts';
-import { bundledText } from '../bundled.ts';
+import { ask } from '../command-line/ask.ts';
+import { hostileFolders, isPlain } from './hostile-folder.ts';
 import { refusedTexts, takenTexts } from './texts.ts';
 
-const place = mkdtempSync(join(tmpdir(), 'artefact-'));
-afterAll(() => rmSync(place, { recursive: true, force: true }));
-
-/** A protocol whose title, sentences and reasons are one text; and a case of that name which does not come out as expected. */
-function folderWith(text: string): string {
-  const folder = mkdtempSync(join(place, 'one-'));
-  const written = JSON.stringify(text);
-  const protocol = bundledText('lessons/one_threshold/protocol.yaml');
-  const put = protocol.replaceAll(
-    /^( *(?:- )?(?:title|says|because): ).*$/gm,
-    (_, key: string) => key + written,
-  );
-  expect(put.split(written).length).toBeGreaterThan(2);
-  writeFileSync(join(folder, 'protocol.yaml'), put);
-  copyFileSync('protocols/alder_ladder/ladder.yaml', join(folder, 'ladder.yaml'));
-  writeFileSync(
-    join(folder, 'cases.yaml'),
-    `protocol: one_threshold\ncases:\n  - case: ${written}\n    set: { systolic: 88 }\n    expect: { not_met: [systolic_low] }\n`,
-  );
-  return folder;
-}
+const { place, folderWith, removePlace } = hostileFolders();
+afterAll(removePlace);
 
 /** Every text anywhere in a value. */
 const textsIn = (value: unknown): string[] =>
@@ -36,11 +16,6 @@ const textsIn = (value: unknown): string[] =>
     : value !== null && typeof value === 'object'
       ? Object.values(value).flatMap(textsIn)
       : [];
-
-/** Nothing that a terminal obeys, or that hides what stands there. */
-function isPlain({ out, err }: Pick<Answer, 'out' | 'err'>): void {
-  expect((out + err).replaceAll(/[\n\t]/g, '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u);
-}
 
 test.each(takenTexts)(
   '%j breaks no artefact, is the same text in the outcome, and plain in the terminal',
