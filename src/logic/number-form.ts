@@ -20,6 +20,8 @@ export interface Presence {
   readonly helpsMissing: Logical;
   /** Something that is needed is missing for it, or known only as a range. */
   readonly needsOpen: Logical;
+  /** Something that only helps is there, and known only as a range: one of its values is the truth. */
+  readonly helpsOpen: Logical;
   /** Everything in it was given: a fact of the set. */
   readonly known: Logical;
 }
@@ -30,16 +32,26 @@ export const settledPresence: Presence = {
   maybe: true,
   helpsMissing: false,
   needsOpen: false,
+  helpsOpen: false,
   known: true,
 };
 
-/** What a number that is made of others lacks: whatever one of them lacks. */
+/**
+ * What a number that is made of others lacks: whatever one of them lacks. That a help is known only as a range is as good as a need that is open where
+ * another help is missing; of one help alone it cannot be both.
+ */
 export function joined(parts: readonly Presence[]): Presence {
+  const helpsOpen = or(...parts.map((part) => part.helpsOpen));
   return {
     sure: and(...parts.map(({ sure }) => sure)),
     maybe: and(...parts.map(({ maybe }) => maybe)),
     helpsMissing: or(...parts.map(({ helpsMissing }) => helpsMissing)),
-    needsOpen: or(...parts.map(({ needsOpen }) => needsOpen)),
+    needsOpen: or(...parts.map(({ needsOpen }) => needsOpen), ofSeveral(parts, helpsOpen)),
+    helpsOpen,
     known: and(...parts.map(({ known }) => known)),
   };
 }
+
+/** What helps leave open, where there are several of them. */
+export const ofSeveral = (parts: readonly Presence[], helpsOpen: Logical): Logical =>
+  parts.filter(({ helpsMissing }) => helpsMissing !== false).length > 1 && helpsOpen;

@@ -3,7 +3,7 @@ import { quantityOf } from '../protocol/quantities.ts';
 import type { Context } from './context.ts';
 import { ofNode, over1, type Node } from './linear.ts';
 import { settledPresence, type NumberForm, type Presence } from './number-form.ts';
-import { either, less, lessOrSame, not, sum, variable } from './operators.ts';
+import { and, either, less, lessOrSame, not, sum, variable } from './operators.ts';
 import { possibleRange } from '../vocabulary/possible-range.ts';
 
 /** A node for each observation that is a number, and for each limit. */
@@ -46,9 +46,6 @@ export function observationPresence(
 ): Presence {
   const observation = protocol.observations.get(name);
   const known = variable(`${name}:known`);
-  if (observation?.role === 'helps') {
-    return { sure: true, maybe: true, helpsMissing: variable(`${name}:missing`), needsOpen: false, known };
-  }
   const node = nodes.get(name);
   const may = (observation?.choices ?? []).map(({ choice }) =>
     either(variable(`${name}:may:${choice}`), 1, 0),
@@ -58,11 +55,8 @@ export function observationPresence(
     : observation?.kind === 'several'
       ? not(known)
       : lessOrSame(2, sum(may));
-  return {
-    sure: true,
-    maybe: true,
-    helpsMissing: false,
-    needsOpen: writer.define(`${name}:open`, open),
-    known,
-  };
+  const isOpen = writer.define(`${name}:open`, open);
+  if (observation?.role !== 'helps') return { ...settledPresence, needsOpen: isOpen, known };
+  const missing = variable(`${name}:missing`);
+  return { ...settledPresence, helpsMissing: missing, helpsOpen: and(not(missing), isOpen), known };
 }

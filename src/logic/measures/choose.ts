@@ -3,7 +3,7 @@ import type { Measure, MeasureHow } from '../../protocol/protocol.ts';
 import { isConstant, ofNode, one, scaled, type Linear, type Node, type Ratio } from '../linear.ts';
 import { commonScale } from '../arithmetic.ts';
 import { and, either, highest, lowest, not, or, type Logical } from '../operators.ts';
-import { type NumberForm, type Presence } from '../number-form.ts';
+import { ofSeveral, type NumberForm, type Presence } from '../number-form.ts';
 import type { Context } from '../context.ts';
 import { stepName } from '../logic.ts';
 import { inQuantity } from './formula.ts';
@@ -28,12 +28,13 @@ export function chooseForm(
     if (!when) return { form, reached: free };
     const rails = context.rails(when);
     const open = and(rails.possible, not(rails.certain));
-    const { helpsMissing, needsOpen, known } = rails.presence;
+    const { helpsMissing, needsOpen, helpsOpen, known } = rails.presence;
     unsettled.push({
       sure: true,
       maybe: true,
       helpsMissing: and(open, helpsMissing),
       needsOpen: and(open, needsOpen),
+      helpsOpen: and(open, helpsOpen),
       known,
     });
     const reached = context.writer.define(`${owner}/choose/${index}:reached`, and(free, rails.possible));
@@ -79,13 +80,19 @@ export function firstKnownForm(
 }
 
 function hullPresence(alternatives: readonly Alternative[], more: readonly Presence[]): Presence {
-  const from = (key: 'maybe' | 'helpsMissing' | 'needsOpen'): Logical[] =>
+  const from = (key: 'maybe' | 'helpsMissing' | 'needsOpen' | 'helpsOpen'): Logical[] =>
     alternatives.map(({ form, reached }) => and(reached, form.presence[key]));
+  const helpsOpen = or(...from('helpsOpen'), ...more.map((each) => each.helpsOpen));
   return {
     sure: and(...alternatives.map(({ form, reached }) => or(not(reached), form.presence.sure))),
     maybe: or(...from('maybe')),
     helpsMissing: or(...from('helpsMissing'), ...more.map((each) => each.helpsMissing)),
-    needsOpen: or(...from('needsOpen'), ...more.map((each) => each.needsOpen)),
+    needsOpen: or(
+      ...from('needsOpen'),
+      ...more.map((each) => each.needsOpen),
+      ofSeveral([...alternatives.map(({ form }) => form.presence), ...more], helpsOpen),
+    ),
+    helpsOpen,
     known: true,
   };
 }

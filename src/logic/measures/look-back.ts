@@ -19,15 +19,14 @@ export function lookBackForm(how: LookBack, measure: Measure, protocol: Protocol
   const node: Node = { name: measure.name, low: input('low'), high: input('high'), least, most };
   const role = protocol.observations.get(how.observation ?? '')?.role;
   const sure = variable(`${measure.name}:sure`);
+  const isRange = and(sure, less(node.low, node.high));
   const presence = {
     sure,
     maybe: variable(`${measure.name}:maybe`),
     helpsMissing: not(sure),
     // Whether the present set counts can itself wait for a need: then taking that need moves the look back.
-    needsOpen: or(
-      how.where ? input('open') : false,
-      role === 'helps' ? false : and(sure, less(node.low, node.high)),
-    ),
+    needsOpen: or(how.where ? input('open') : false, role === 'helps' ? false : isRange),
+    helpsOpen: role === 'helps' ? isRange : false,
     known: sure,
   };
   const top = ofNode(node, scale);

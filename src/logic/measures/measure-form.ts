@@ -51,6 +51,7 @@ function asSteps(owner: string, presence: Presence, { writer }: Context): Presen
     maybe: writer.define(`${owner}:maybe`, presence.maybe),
     helpsMissing: writer.define(`${owner}:helps_missing`, presence.helpsMissing),
     needsOpen: writer.define(`${owner}:needs_open`, presence.needsOpen),
+    helpsOpen: writer.define(`${owner}:helps_open`, presence.helpsOpen),
     known: writer.define(`${owner}:known`, presence.known),
   };
 }
