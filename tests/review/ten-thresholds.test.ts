@@ -30,8 +30,10 @@ function redIn(name: string, protocolText: string): string[] {
 
 test.each(slips)('%s: %s written as %s turns a named case red', (name, from, to) => {
   const text = bundledText(`${name}/protocol.yaml`);
-  expect(text.split(from)).toHaveLength(2);
-  const red = redIn(name, text.replace(from, to));
+  // What must always hold says some of them again.
+  const asked = text.slice(0, text.indexOf('\nhazards:'));
+  expect(asked.split(from)).toHaveLength(2);
+  const red = redIn(name, asked.replace(from, to) + text.slice(asked.length));
   expect(red.length).toBeGreaterThan(0);
   expect(red[0]).toMatch(/\w/);
 });
