@@ -36,10 +36,14 @@ const milliseconds = (took: number): string => `${Math.round(took).toLocaleStrin
 function ofKit(place: number): readonly [string, string, string] {
   const folder = mkdtempSync(join(tmpdir(), 'vitalwright-growth-'));
   const file = join(folder, 'told.json');
-  const { status, stderr, error } = spawnSync('npx', ['tsx', program, String(place), file], {
-    encoding: 'utf8',
-    timeout: longest,
-  });
+  const { status, stderr, error } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', program, String(place), file],
+    {
+      encoding: 'utf8',
+      timeout: longest,
+    },
+  );
   try {
     if (error && 'code' in error && error.code === 'ETIMEDOUT')
       return ['none', `more than ${milliseconds(longest)}`, ''];
