@@ -34,6 +34,7 @@ export {
 export { mostGroups, proofsOf } from './requirements/prove.ts';
 export type { Proof } from './requirements/proof.ts';
 export { ofTheRules, whyNotSettled } from './requirements/proof-in-words.ts';
+export { requirementKey } from '../protocol/requirements/requirement.ts';
 export { requirementsOf, type StatedRequirement } from './requirements/stated.ts';
 export { redCases } from './guards/guards-of.ts';
 export type {

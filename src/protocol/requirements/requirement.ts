@@ -66,3 +66,7 @@ export const requirementKinds = [
   'fault_never_lowers',
   'always_some_advice',
 ] as const;
+
+/** The name of a requirement among all that is asked of a file: a ladder may state one of a name that the file has too. */
+export const requirementKey = ({ name, from }: Pick<Requirement, 'name' | 'from'>): string =>
+  from === null ? name : `${from} ${name}`;

@@ -1,5 +1,5 @@
 import type { Compiled } from '../../outcome/compile.ts';
-import type { Requirement } from '../../protocol/requirements/requirement.ts';
+import { requirementKey, type Requirement } from '../../protocol/requirements/requirement.ts';
 import type { Ward } from '../../ward/ward.ts';
 import { readsOf, type Reads } from './asked.ts';
 import type { Box } from './box.ts';
@@ -56,7 +56,12 @@ export function* proofsOf(asked: Compiled | Ward, watching: Watching = {}): Gene
   };
   for (const [done, requirement] of reads.requirements.entries()) {
     const progress = (looked: number): void =>
-      watching.progress?.({ requirement: requirement.name, done, of: reads.requirements.length, looked });
+      watching.progress?.({
+        requirement: requirementKey(requirement),
+        done,
+        of: reads.requirements.length,
+        looked,
+      });
     const watch: Watch = {
       progress,
       cancelled: watching.cancelled ?? (() => false),

@@ -1,10 +1,10 @@
-import { ofTheRules, whyNotSettled, type Proof } from '../../../../src/index.ts';
+import { ofTheRules, requirementKey, whyNotSettled, type Proof } from '../../../../src/index.ts';
 import type { ProofHere } from '../hold/hold-here.ts';
 
 /** What became of a requirement, as sentences and with the cases that show it. */
 export function proofToPage(proof: Proof): ProofHere {
   const { verdict, looked, requirement } = proof;
-  return { requirement: requirement.name, verdict, looked, ...shownBy(proof) };
+  return { requirement: requirementKey(requirement), verdict, looked, ...shownBy(proof) };
 }
 
 function shownBy(proof: Proof): Pick<ProofHere, 'says' | 'yaml'> {
