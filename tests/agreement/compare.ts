@@ -106,17 +106,12 @@ function levelSoundly(pair: Pair): Comparison {
   const [wrong, excused]: [string[], string[]] = [[], []];
   const report = (what: string, excuse: string | null): void =>
     void (excuse ? excused.push(excuse) : wrong.push(what));
-  const twice = readsTwice(pair, rank(found.could_be)) ? 'a help read twice' : null;
   if (rank(found.at_least) > rank(told.at_least))
     report(
       `at least ${found.at_least}, not ${told.at_least}`,
-      // The lowest level is shown only where it is settled: it says the same as that, a second time.
-      found.settled && rank(found.at_least) === 0
-        ? twice
-        : rank(found.at_least) <= unseen(pair)
-          ? 'level by elimination'
-          : null,
+      rank(found.at_least) <= unseen(pair) ? 'level by elimination' : null,
     );
+  const twice = readsTwice(pair, rank(found.could_be)) ? 'a help read twice' : null;
   if (rank(found.could_be) < rank(told.could_be))
     report(`could be ${found.could_be}, not ${told.could_be}`, twice);
   const alike = told.settled && found.at_least === told.at_least && found.could_be === told.could_be;
